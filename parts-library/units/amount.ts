@@ -64,6 +64,21 @@ export function takeAmount(
   return { ok: false, problem: tellProblem(typed, outcome.fault, quantity.accepts) };
 }
 
+/** Reads a text or takes a number (in the quantity's own unit) where no ± has a place. */
+export function readPlain(
+  input: string | number,
+  quantity: Quantity,
+  bareUnit: UnitRecord,
+  allowNegative: boolean,
+): Reading<number> {
+  const options: AmountOptions = { bareUnit, allowNegative, plusMinus: false };
+  const reading =
+    typeof input === 'number'
+      ? takeAmount(input, String(input), quantity, options)
+      : readAmount(input, quantity, options);
+  return reading.ok ? { ok: true, value: reading.value.n } : reading;
+}
+
 /** Reads the stretch `start` to `end` of a text as one amount; faults are placed in the whole text. */
 export function readAmountWithin(
   text: string,

@@ -1,7 +1,21 @@
-// The public face of the units room: read and write lengths and measured patterns.
-export { INCH } from './constants.js';
+// The public face of the units room: what people type is read, and values are written in both units.
+export { echoAngle, readAngle, writeAngle, writeAngleMinutes } from './angle.js';
+export {
+  FOOT,
+  INCH,
+  KILOGRAM_FORCE_NEWTONS,
+  POUND_FOOT_NEWTON_METRES,
+  POUND_FORCE_NEWTONS,
+  POUND_INCH_NEWTON_METRES,
+  POUND_KILOGRAMS,
+  STANDARD_GRAVITY,
+} from './constants.js';
+export { readCount } from './count.js';
+export { writeDecimal } from './decimals.js';
+export { echoForce, readForce, writeForce } from './force.js';
 export { readLength } from './length.js';
 export type { LengthOptions } from './length.js';
+export { echoMass, readMass, writeMass } from './mass.js';
 export { readMeasure } from './measure.js';
 export { MEASURE_WAYS } from './measure-types.js';
 export type {
@@ -15,6 +29,9 @@ export type {
   StepsReading,
   Tagged,
 } from './measure-types.js';
+export { echoSpeed, readSpeed, writeSpeed } from './speed.js';
+export { echoTime, readTime, writeClock, writeTime } from './time.js';
+export { echoTorque, readTorque, writeTorque } from './torque.js';
 export type { Length, Reading, ReadProblem, Unit } from './types.js';
 export { echoLength, writeFraction, writeLength } from './write-length.js';
 export type { Fraction } from './write-length.js';
