@@ -1,0 +1,67 @@
+// The public face of plane geometry: points, contours with arcs, exact measures, offsets.
+export type * from './types.js';
+export { GeometryError } from './errors.js';
+export * as tolerances from './tolerances.js';
+export {
+  arcFromBulge,
+  bulgeOf,
+  directionAlong,
+  pointAlong,
+  reverseSegment,
+  segmentAt,
+  segmentLength,
+  segmentsOf,
+  vertexAt,
+} from './segments.js';
+export {
+  areaOf,
+  boundsOf,
+  centroidOf,
+  isOpening,
+  isOutline,
+  lengthOf,
+  secondMoments,
+  segmentBounds,
+  signedAreaOf,
+  type SecondMoments,
+} from './measure.js';
+export { findFaults, type InspectionOptions } from './faults.js';
+export {
+  circleContour,
+  isCircle,
+  makeContour,
+  polygonContour,
+  reverseContour,
+  type ContourOptions,
+  type Direction,
+} from './make.js';
+export {
+  splitSegment,
+  startContourAt,
+  transformContour,
+  transformPath,
+  transformPoint,
+  type Transform,
+} from './transform.js';
+export { intersectSegments, type Intersection, type Meeting, type Overlap } from './intersect.js';
+export {
+  distanceBetweenContours,
+  distanceBetweenPaths,
+  distanceBetweenSegments,
+  distanceToSegment,
+  nearestOnContour,
+  nearestOnSegment,
+  type Gap,
+  type Nearest,
+} from './distance.js';
+export { containsContour, containsPoint, type Side } from './contain.js';
+export { chordContour, chordCount } from './chord.js';
+export {
+  nearestWithin,
+  packContours,
+  packSegments,
+  packedContains,
+  packedDistance,
+  packedStride,
+  type PackedContours,
+} from './pack.js';
