@@ -1,0 +1,344 @@
+// Each way of measuring a pattern turned into a circle; readings of one pair of holes are averaged here.
+
+import type { Point } from '../geometry/index.js';
+import type { CentresReading, Measure, Size, Tagged } from '../units/index.js';
+import type { Contribution, Estimate } from './bolt-circle-combine.js';
+import { diameterPerCoordinate, fitCircle, seatEvenly } from './circle-fit.js';
+import type { SeatedHole } from './circle-fit.js';
+
+export interface BoltCircleProblem {
+  /** The field to mend: `count`, `readings`, `readings.0.step` … */
+  readonly field: string;
+  /** What is wrong and what would do. */
+  readonly says: string;
+}
+
+export interface Seated {
+  readonly centre: Point;
+  readonly holes: readonly SeatedHole[];
+  readonly clockingDegrees: number;
+  readonly evenlySpaced: boolean;
+}
+
+export interface ReadEstimates {
+  readonly estimates: readonly Estimate[];
+  readonly seated?: Seated;
+  readonly holeDiameter?: number;
+  readonly notes: readonly string[];
+}
+
+type Outcome<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: BoltCircleProblem };
+
+const refuse = (
+  field: string,
+  says: string,
+): { readonly ok: false; readonly problem: BoltCircleProblem } => ({
+  ok: false,
+  problem: { field, says },
+});
+
+/** Centre distance of one pair of holes as one reading gives it. */
+interface PairReading {
+  readonly index: number;
+  readonly step: number;
+  readonly side: 'centres' | 'near' | 'far';
+  readonly distance: number;
+  readonly plusMinus?: number;
+  readonly hole?: Size;
+}
+
+/** A hole out of its even place by more than any caliper is wrong: the pattern is odd. Common practice. */
+export const oddClocking = 1;
+
+const positive = (value: number): boolean => Number.isFinite(value) && value > 0;
+const badLimit = (limit: number | undefined): boolean =>
+  limit !== undefined && !(Number.isFinite(limit) && limit >= 0);
+const badSize = (size: Size): boolean => !positive(size.mm) || badLimit(size.plusMinus);
+const to = (value: number): string => `${Math.round(value * 1000) / 1000}`;
+
+const pairName = (count: number, step: number): string =>
+  step * 2 === count ? 'opposite holes' : step === 1 ? 'neighbouring holes' : `holes ${step} apart`;
+
+/** Turn readings into circles, one per pair and way. */
+export function estimatesOf(measure: Measure, count: number): Outcome<ReadEstimates> {
+  if (!Number.isInteger(count) || count < 2) {
+    return refuse('count', `A bolt circle needs two holes or more, in whole numbers; ${count} will not do.`);
+  }
+  if (measure.readings.length === 0) {
+    return refuse(
+      'readings',
+      'Nothing was measured: give the circle, a distance between holes, or hole centres.',
+    );
+  }
+  const estimates: Estimate[] = [];
+  const pairs: PairReading[] = [];
+  const notes: string[] = [];
+  let seated: Seated | undefined;
+  for (const [index, reading] of measure.readings.entries()) {
+    const fault = faultOf(reading, index, count);
+    if (fault !== undefined) return { ok: false, problem: fault };
+    if (reading.way === 'circle') estimates.push(fromCircle(reading.diameter, reading.plusMinus));
+    else if (reading.way === 'from-bore') estimates.push(fromBore(reading));
+    else if (reading.way === 'centres') {
+      const fit = fromCentres(reading, index, count);
+      if (!fit.ok) return fit;
+      estimates.push(fit.value.estimate);
+      seated = fit.value.seated;
+      notes.push(...fit.value.notes);
+    } else pairs.push(pairOf(reading, index, count));
+  }
+  let holeDiameter: number | undefined;
+  for (const step of [...new Set(pairs.map((pair) => pair.step))].toSorted(
+    (first, second) => first - second,
+  )) {
+    const pair = fromPair(
+      pairs.filter((reading) => reading.step === step),
+      count,
+      step,
+    );
+    if (!pair.ok) return pair;
+    estimates.push(...pair.value.estimates);
+    holeDiameter ??= pair.value.holeDiameter;
+    notes.push(...pair.value.notes);
+  }
+  return {
+    ok: true,
+    value: {
+      estimates,
+      ...(seated === undefined ? {} : { seated }),
+      ...(holeDiameter === undefined ? {} : { holeDiameter }),
+      notes,
+    },
+  };
+}
+
+function faultOf(reading: Tagged, index: number, count: number): BoltCircleProblem | undefined {
+  const field = (name: string): string => `readings.${index}.${name}`;
+  if (badLimit(reading.plusMinus)) {
+    return { field: field('plusMinus'), says: 'A ± is zero or more.' };
+  }
+  if (reading.way === 'centres') return undefined;
+  if (reading.way === 'circle') {
+    return positive(reading.diameter)
+      ? undefined
+      : { field: field('diameter'), says: `A bolt circle of ${reading.diameter} mm cannot be.` };
+  }
+  if (!positive(reading.distance)) {
+    return { field: field('distance'), says: `A distance of ${reading.distance} mm cannot be measured.` };
+  }
+  if ('hole' in reading && reading.hole !== undefined && badSize(reading.hole)) {
+    return { field: field('hole'), says: 'A hole size is more than zero, and its ± zero or more.' };
+  }
+  if (reading.way === 'from-bore' && badSize(reading.bore)) {
+    return { field: field('bore'), says: 'A bore is more than zero, and its ± zero or more.' };
+  }
+  if (reading.way === 'across' && count % 2 === 1) {
+    return {
+      field: field('way'),
+      says: `${count} holes have none opposite each other; measure the widest pair, ${Math.floor(count / 2)} holes apart.`,
+    };
+  }
+  if (
+    (reading.way === 'steps' || reading.way === 'edges') &&
+    (!Number.isInteger(reading.step) || reading.step < 1 || reading.step >= count)
+  ) {
+    return {
+      field: field('step'),
+      says: `Among ${count} holes two can be 1 to ${Math.floor(count / 2)} steps apart, not ${reading.step}.`,
+    };
+  }
+  return undefined;
+}
+
+function fromCircle(diameter: number, plusMinus: number | undefined): Estimate {
+  const what = 'bolt circle as given';
+  return { what, diameter, ...(plusMinus === undefined ? {} : { parts: [{ what, plusMinus }] }) };
+}
+
+/** D = bore + 2 × (bore edge to hole's near edge) + hole. */
+function fromBore(reading: Extract<Tagged, { way: 'from-bore' }>): Estimate {
+  const { distance, plusMinus, bore, hole } = reading;
+  const what = 'bore edge to hole edge';
+  const estimate = { what, diameter: bore.mm + 2 * distance + hole.mm };
+  if (plusMinus === undefined || bore.plusMinus === undefined || hole.plusMinus === undefined)
+    return estimate;
+  return {
+    ...estimate,
+    parts: [
+      { what: `${what}, counted twice`, plusMinus: 2 * plusMinus },
+      { what: 'bore', plusMinus: bore.plusMinus },
+      { what: 'hole size', plusMinus: hole.plusMinus },
+    ],
+  };
+}
+
+function pairOf(
+  reading: Extract<Tagged, { way: 'steps' | 'edges' | 'across' }>,
+  index: number,
+  count: number,
+): PairReading {
+  const step = reading.way === 'across' ? count / 2 : Math.min(reading.step, count - reading.step);
+  const hole = reading.way === 'steps' ? undefined : reading.hole;
+  return {
+    index,
+    step,
+    side: reading.way === 'steps' ? 'centres' : reading.side,
+    distance: reading.distance,
+    ...(reading.plusMinus === undefined ? {} : { plusMinus: reading.plusMinus }),
+    ...(hole === undefined ? {} : { hole }),
+  };
+}
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** Mean of limits, or undefined when one is missing. */
+function meanLimit(limits: readonly (number | undefined)[]): number | undefined {
+  const given = limits.filter((limit) => limit !== undefined);
+  return given.length < limits.length ? undefined : mean(given);
+}
+
+interface PairEstimates {
+  readonly estimates: readonly Estimate[];
+  readonly holeDiameter?: number;
+  readonly notes: readonly string[];
+}
+
+/** One pair of holes measured one way or several: centre to centre, and edge to edge. */
+function fromPair(readings: readonly PairReading[], count: number, step: number): Outcome<PairEstimates> {
+  const factor = 1 / Math.sin((Math.PI * step) / count);
+  const name = pairName(count, step);
+  const estimates: Estimate[] = [];
+  const centres = readings.filter(({ side }) => side === 'centres');
+  const near = readings.filter(({ side }) => side === 'near');
+  const far = readings.filter(({ side }) => side === 'far');
+  const add = (
+    what: string,
+    distance: number,
+    parts: readonly (readonly [string, number | undefined])[],
+  ): void => {
+    const contributions = parts.flatMap(([part, limit]): readonly Contribution[] =>
+      limit === undefined ? [] : [{ what: part, plusMinus: limit * factor }],
+    );
+    const whole = contributions.length === parts.length;
+    estimates.push({ what, diameter: distance * factor, ...(whole ? { parts: contributions } : {}) });
+  };
+  if (centres.length > 0) {
+    const what = `${name}, centre to centre`;
+    add(what, mean(centres.map(({ distance }) => distance)), [
+      [what, meanLimit(centres.map(({ plusMinus }) => plusMinus))],
+    ]);
+  }
+  if (near.length > 0 && far.length > 0) return bothSides(near, far, name, add, estimates);
+  for (const { index, side, distance, plusMinus, hole } of [...near, ...far]) {
+    if (hole === undefined) {
+      const other = side === 'near' ? 'far' : 'near';
+      return refuse(
+        `readings.${index}.hole`,
+        `Between ${side} edges the hole size is needed; or measure the ${other} edges of the same pair too.`,
+      );
+    }
+    const apart = side === 'near' ? distance + hole.mm : distance - hole.mm;
+    if (apart <= hole.mm) {
+      return refuse(
+        `readings.${index}.hole`,
+        `${to(distance)} mm over the far edges of two ${to(hole.mm)} mm holes leaves them overlapping; check both.`,
+      );
+    }
+    add(`${name}, ${side} edges`, apart, [
+      [`${name}, ${side} edges`, plusMinus],
+      ['hole size', hole.plusMinus],
+    ]);
+  }
+  return { ok: true, value: { estimates, notes: [] } };
+}
+
+const half = (limit: number | undefined): number | undefined => (limit === undefined ? undefined : limit / 2);
+
+/** Inside and outside of one pair: their mean is the centre distance, half their difference the hole. */
+function bothSides(
+  near: readonly PairReading[],
+  far: readonly PairReading[],
+  name: string,
+  add: (what: string, distance: number, parts: readonly (readonly [string, number | undefined])[]) => void,
+  estimates: readonly Estimate[],
+): Outcome<PairEstimates> {
+  const inside = mean(near.map(({ distance }) => distance));
+  const outside = mean(far.map(({ distance }) => distance));
+  const first = far[0];
+  if (outside <= inside) {
+    return refuse(
+      `readings.${first?.index ?? 0}.distance`,
+      `Over the far edges (${to(outside)}) must be more than between the near ones (${to(inside)}).`,
+    );
+  }
+  const nearLimit = meanLimit(near.map(({ plusMinus }) => plusMinus));
+  const farLimit = meanLimit(far.map(({ plusMinus }) => plusMinus));
+  add(`${name}, inside and outside`, (inside + outside) / 2, [
+    [`${name}, near edges, half`, half(nearLimit)],
+    [`${name}, far edges, half`, half(farLimit)],
+  ]);
+  const holeDiameter = (outside - inside) / 2;
+  const stated = [...near, ...far].find(({ hole }) => hole !== undefined)?.hole;
+  const allowed = ((nearLimit ?? 0) + (farLimit ?? 0)) / 2 + (stated?.plusMinus ?? 0) + 0.05;
+  const notes =
+    stated !== undefined && Math.abs(stated.mm - holeDiameter) > allowed
+      ? [
+          `Inside and outside of the ${name} make the hole ${to(holeDiameter)} mm, not ${to(stated.mm)}; it cancels here, but look again.`,
+        ]
+      : [];
+  return { ok: true, value: { estimates, holeDiameter, notes } };
+}
+
+interface CentresFit {
+  readonly estimate: Estimate;
+  readonly seated: Seated;
+  readonly notes: readonly string[];
+}
+
+function fromCentres(reading: CentresReading, index: number, count: number): Outcome<CentresFit> {
+  const { centres, plusMinus } = reading;
+  const field = `readings.${index}.centres`;
+  if (centres.length < 3) return refuse(field, `A circle needs three centres; ${centres.length} given.`);
+  if (centres.length > count) {
+    return refuse(
+      field,
+      `${centres.length} centres given for ${count} holes; raise the count or leave some out.`,
+    );
+  }
+  if (centres.some(({ x, y }) => !Number.isFinite(x) || !Number.isFinite(y))) {
+    return refuse(field, 'Every centre needs an x and a y in numbers.');
+  }
+  const circle = fitCircle(centres);
+  if (circle === undefined)
+    return refuse(field, 'These centres lie on one line; a circle needs them round it.');
+  const seating = seatEvenly(centres, circle, count);
+  const shared = new Set(seating.holes.map(({ place }) => place)).size < centres.length;
+  const worst = Math.max(...seating.holes.map(({ error }) => error));
+  const evenlySpaced = !shared && worst <= Math.max(oddClocking, 3 * (plusMinus ?? 0));
+  if (!evenlySpaced && centres.length < count) {
+    return refuse(
+      field,
+      `These centres are not evenly spaced (worst ${to(worst)} mm out of place): give all ${count} of them.`,
+    );
+  }
+  const what = 'hole centres';
+  const perCoordinate = diameterPerCoordinate(centres, circle);
+  const parts =
+    plusMinus === undefined || perCoordinate === undefined
+      ? {}
+      : { parts: [{ what, plusMinus: plusMinus * perCoordinate }] };
+  return {
+    ok: true,
+    value: {
+      estimate: { what, diameter: 2 * circle.radius, ...parts },
+      seated: { centre: circle.centre, ...seating, evenlySpaced },
+      notes: evenlySpaced
+        ? []
+        : [
+            `The holes are not evenly spaced (worst ${to(worst)} mm out of place); they stay where they were measured.`,
+          ],
+    },
+  };
+}
