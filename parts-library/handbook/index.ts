@@ -37,3 +37,28 @@ export { threadLimits } from './thread-limits.js';
 export type { ThreadLimits } from './thread-limits.js';
 export { equalStrengthEngagement, shearAreas, shearOverTensile, stripStrength } from './thread-strip.js';
 export type { ShearAreas, StripStrength } from './thread-strip.js';
+export {
+  isoSprocketFormulas,
+  maxHubDiameter,
+  outsideDiameter,
+  pitchDiameter,
+  plateClearance,
+  sidePlateCircle,
+  sprocketDiameters,
+  sprocketFormulas,
+  sweptDiameter,
+} from './sprocket.js';
+export type { SprocketDiameters } from './sprocket.js';
+export { ansiToothForm, ansiToothSource, isoToothGap } from './tooth-form.js';
+export type { AnsiToothForm, IsoToothGap, ToothQuestion } from './tooth-form.js';
+export { toothThickness } from './tooth-thickness.js';
+export type { ToothThickness } from './tooth-thickness.js';
+export {
+  centreDistance,
+  chainLength,
+  chainLengthApprox,
+  chainLengthSource,
+  wrapDegrees,
+} from './chain-drive.js';
+export { listThicknesses, nearestThickness } from './thicknesses.js';
+export type { StockThickness, ThicknessSystem } from './thicknesses.js';
