@@ -65,3 +65,6 @@ export {
   packedStride,
   type PackedContours,
 } from './pack.js';
+export { offsetContour } from './offset/offset-contour.js';
+export type { OffsetOptions } from './offset/offset-group.js';
+export type { Join } from './offset/carriers.js';

@@ -1,0 +1,142 @@
+// Verification: nothing leaves the offset kernel unproved. Every boundary must keep its distance from the whole source
+// (exactly, segment by segment), and no boundary may be missing (curves left unused and scattered points are asked).
+import { distanceBetweenSegments } from '../distance.js';
+import { segmentBounds } from '../measure.js';
+import { nearestWithin, packContours, packedContains, type PackedContours } from '../pack.js';
+import { directionAlong, pointAlong, segmentsAlong } from '../segments.js';
+import { exactOffset } from '../tolerances.js';
+import type { Contour, Segment, Vertex } from '../types.js';
+import type { Carrier } from './carriers.js';
+
+/**
+ * True when no point of the boundary is nearer to the source than `distance`, less the exactness. Every segment lies
+ * on a curve that is `distance` from its own source segment, so this makes it exact.
+ */
+export function keepsDistance(
+  source: PackedContours,
+  vertices: readonly Vertex[],
+  sources: readonly number[],
+  distance: number,
+): boolean {
+  const reach = Math.abs(distance);
+  const least = reach - exactOffset;
+  let sound = true;
+  segmentsAlong(vertices, true).forEach((segment, i) => {
+    if (!sound) return;
+    const box = segmentBounds(segment);
+    source.tree.search(
+      box.minX - reach,
+      box.minY - reach,
+      box.maxX + reach,
+      box.maxY + reach,
+      (j, x0, y0, x1, y1) => {
+        if (!sound || j === sources[i]) return false;
+        const dx = Math.max(x0 - box.maxX, box.minX - x1, 0);
+        const dy = Math.max(y0 - box.maxY, box.minY - y1, 0);
+        const other = source.segments[j];
+        if (other === undefined || dx * dx + dy * dy >= least * least) return false;
+        if (distanceBetweenSegments(segment, other).distance < least) sound = false;
+        return false;
+      },
+    );
+  });
+  return sound;
+}
+
+/** How far beside an unused carrier the completeness check looks, mm: narrower gaps than twice this do not count. */
+const probe = 1e-4;
+
+/**
+ * True when a place just off the carrier, on the far side from its source, is truly out of the source's reach. Such a
+ * place lies in open scrap, and a boundary must part it from the source.
+ */
+function isFree(
+  source: PackedContours,
+  curve: Segment,
+  at: number,
+  distance: number,
+): [number, number] | undefined {
+  const p = pointAlong(curve, at);
+  const u = directionAlong(curve, at);
+  const side = Math.sign(distance) * probe;
+  const x = p.x + u.y * side;
+  const y = p.y - u.x * side;
+  const reach = Math.abs(distance) + probe;
+  return nearestWithin(source, x, y, reach) >= reach - probe * 1e-3 ? [x, y] : undefined;
+}
+
+export interface Completeness {
+  readonly distance: number;
+  /** The farthest a mitred corner may reach, mm: places between that and the distance prove nothing. */
+  readonly mitreReach: number;
+  /** Whether the enclosed area grows. */
+  readonly grown: boolean;
+}
+
+/** Scattered points asked by the completeness check. */
+const scattered = 48;
+
+/**
+ * True when the pieces part the plane where the offset should: asked beside every carrier that no piece uses, and at
+ * scattered points (seeded, so the same input is always asked the same).
+ */
+export function isComplete(
+  source: PackedContours,
+  carriers: readonly Carrier[],
+  used: ReadonlySet<number>,
+  pieces: readonly Contour[],
+  question: Completeness,
+): boolean {
+  const { distance, mitreReach, grown } = question;
+  const result = packContours(pieces);
+  for (const [index, carrier] of carriers.entries()) {
+    if (used.has(index)) continue;
+    for (const at of [0.5, 0.13, 0.87]) {
+      const free = isFree(source, carrier.curve, at, distance);
+      if (free === undefined) continue;
+      // Free of the source's reach: on the far side of the boundary from it.
+      if (packedContains(result, ...free) !== expected(source, ...free, false, grown)) return false;
+    }
+  }
+  const box = boxOf(source, Math.abs(distance) * 1.5);
+  const next = createRandom(0x9e3779b9 ^ source.count);
+  for (let i = 0; i < scattered; i++) {
+    const x = box.minX + next() * (box.maxX - box.minX);
+    const y = box.minY + next() * (box.maxY - box.minY);
+    const away = nearestWithin(source, x, y, mitreReach + probe);
+    const reach = Math.abs(distance);
+    if (away > reach - probe && away < mitreReach + probe) continue;
+    if (packedContains(result, x, y) !== expected(source, x, y, away < reach, grown)) return false;
+  }
+  return true;
+}
+
+/** Whether a point belongs to the area enclosed after the offset; `near`: within the distance of the source's line. */
+function expected(source: PackedContours, x: number, y: number, near: boolean, grown: boolean): boolean {
+  if (near) return grown;
+  return packedContains(source, x, y);
+}
+
+function boxOf(
+  source: PackedContours,
+  margin: number,
+): { minX: number; minY: number; maxX: number; maxY: number } {
+  const { tree } = source;
+  return {
+    minX: tree.minX - margin,
+    minY: tree.minY - margin,
+    maxX: tree.maxX + margin,
+    maxY: tree.maxY + margin,
+  };
+}
+
+/** Numbers in [0, 1) from a seed (mulberry32, public domain). */
+function createRandom(seed: number): () => number {
+  let state = seed | 0;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
