@@ -1,0 +1,120 @@
+// Will it bolt up: the room that clearance leaves against everything that is out of place, fixed or floating fastener.
+import type { Source } from '../handbook/index.js';
+import type { Finding } from '../model/index.js';
+import type { BoltPattern } from './bolt-holes.js';
+import type { Facts } from './facts.js';
+import { digits, found, judge, quantity } from './findings.js';
+
+const FASTENER_FORMULAS: Source = {
+  title: 'ASME Y14.5 fixed and floating fastener formulas',
+  where: 'Appendix B: position tolerance T = H − F for floating, shared 2T = H − F for fixed fasteners',
+  certainty: 'from memory',
+};
+
+/** One thing that uses up room, as a distance from true position, mm. */
+interface Share {
+  readonly says: string;
+  readonly amount: number;
+}
+
+/** Room and its users for one pattern, in radial mm. */
+export interface BoltUpBudget {
+  readonly room: number;
+  readonly shares: readonly Share[];
+  /** Room less the sum of all shares: what is left when everything goes the wrong way at once. */
+  readonly worst: number;
+  /** Room less the root of the sum of squares: what is left as a rule. */
+  readonly likely: number;
+}
+
+/**
+ * Radial room of a bolt of diameter F in holes H1 (this plate) and H2 (the bolted part): (H1 − F)/2 + (H2 − F)/2 for
+ * a floating fastener, (H2 − F)/2 for a fixed one (tapped here). A measured circle that is ±u out puts a hole u/2
+ * out along its radius.
+ *
+ * @example M10 tapped, bolted hole 10.5, circle ±0.17, drill drift 0.2: room 0.25, worst 0.25 − 0.285 = −0.035
+ */
+export function budgetBoltUp(pattern: {
+  readonly bolt: number;
+  readonly here: { readonly diameter: number; readonly plusMinus: number } | 'fixed';
+  readonly there: { readonly diameter: number; readonly plusMinus: number };
+  readonly circlePlusMinus: number;
+  readonly placing: Share;
+}): BoltUpBudget {
+  const { bolt, here, there } = pattern;
+  const room = (there.diameter - bolt) / 2 + (here === 'fixed' ? 0 : (here.diameter - bolt) / 2);
+  const shares: readonly Share[] = [
+    { says: 'measured circle', amount: pattern.circlePlusMinus / 2 },
+    pattern.placing,
+    { says: 'bolted hole as measured', amount: there.plusMinus / 2 },
+    ...(here === 'fixed' ? [] : [{ says: 'size of the hole cut here', amount: here.plusMinus / 2 }]),
+  ].filter(({ amount }) => amount > 0);
+  const sum = shares.reduce((total, { amount }) => total + amount, 0);
+  const root = Math.sqrt(shares.reduce((total, { amount }) => total + amount * amount, 0));
+  return { room, shares, worst: room - sum, likely: room - root };
+}
+
+/** Judges whether the bolted part's holes and this plate's meet. Without the bolted hole's size it says what is missing. */
+export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Finding[] {
+  const first = pattern.holes[0];
+  if (first === undefined) return [];
+  const place = {
+    code: 'bolt-up',
+    subject: { featureId: first.featureId },
+    anchor: first.at,
+    field: `${pattern.fieldPrefix}boltedHole`,
+    source: FASTENER_FORMULAS,
+  } as const;
+  if (pattern.boltedHole === undefined) {
+    return [
+      found({
+        ...place,
+        level: 'note',
+        title: `Hole size of the bolted part not given (${pattern.thread.name})`,
+        says: 'Measure one hole of the sprocket, disc or wheel: with it the room for the bolts is weighed against the measured ± and the cutting or drilling error.',
+      }),
+    ];
+  }
+  const cut = pattern.made === 'clearance' || pattern.made === 'plain';
+  const tolerance = facts.cutTolerance(pattern.circle);
+  const bolt = pattern.thread.diameter;
+  const budget = budgetBoltUp({
+    bolt,
+    here:
+      pattern.made === 'tapped'
+        ? 'fixed'
+        : { diameter: pattern.holeDiameter, plusMinus: cut ? facts.holeKerf.plusMinus : 0 },
+    there: pattern.boltedHole,
+    circlePlusMinus: pattern.circlePlusMinus,
+    placing: cut
+      ? { says: 'place of the cut hole', amount: tolerance.amount / 2 }
+      : { says: 'drift of a drill from its mark', amount: facts.drillDrift.amount },
+  });
+  const level = judge(['stop', budget.room <= 0], ['caution', budget.worst < 0]);
+  const kind = pattern.made === 'tapped' ? 'fixed' : 'floating';
+  const mm = (value: number): string => facts.format.length(Math.abs(value));
+  const title =
+    budget.room <= 0
+      ? `Will not bolt up: no room for ${pattern.thread.name}`
+      : budget.worst >= 0
+        ? `Bolts up with ${mm(budget.worst)} to spare at worst case`
+        : budget.likely >= 0
+          ? `May not bolt up: ${mm(budget.worst)} short at worst case, ${mm(budget.likely)} to spare as a rule`
+          : `Probably will not bolt up: ${mm(budget.likely)} short as a rule, ${mm(budget.worst)} at worst`;
+  const list = budget.shares.map(({ says, amount }) => `${says} ${facts.format.length(amount)}`).join(', ');
+  return [
+    found({
+      ...place,
+      level,
+      title,
+      says: `Room beside the bolt ${facts.format.length(budget.room)} (${kind} fastener); used up by ${list || 'nothing stated'}. ${
+        level === 'pass'
+          ? ''
+          : `A bolted hole larger by ${mm(2 * Math.min(budget.worst, 0))}, a looser hole here, or a smaller measuring ± would do; or drill this plate through the bolted part.`
+      }`.trim(),
+      value: quantity(budget.room - budget.worst, 'mm'),
+      limit: quantity(budget.room, 'mm'),
+      formula: `${pattern.made === 'tapped' ? '' : `(${digits(pattern.holeDiameter)} − ${digits(bolt)})/2 + `}(${digits(pattern.boltedHole.diameter)} − ${digits(bolt)})/2 = ${digits(budget.room, 3)}; ${budget.shares.map(({ amount }) => digits(amount, 3)).join(' + ') || '0'} = ${digits(budget.room - budget.worst, 3)}`,
+    }),
+  ];
+}

@@ -1,0 +1,2 @@
+// Rules shared by parts.
+export type * from './facts.js';

@@ -1,0 +1,15 @@
+// How lengths and quantities are worded in findings and on prints, in the unit the job uses.
+
+/** Bound to a job's unit; every number comes with its unit. Arguments are mm, N, N·m, MPa. */
+export interface Format {
+  readonly unit: 'mm' | 'in';
+  /** `35 mm` or `1.378 in`. */
+  length(mm: number): string;
+  /** The same without its unit, for a drawing whose title block states the unit. */
+  bare(mm: number): string;
+  /** `35 mm ±0.1`. */
+  lengthWithin(mm: number, plusMinus: number): string;
+  force(newtons: number): string;
+  torque(newtonMetres: number): string;
+  stress(megapascals: number): string;
+}

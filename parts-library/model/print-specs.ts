@@ -1,0 +1,76 @@
+// What a family asks its print to show: dimensions as views on parameters, and ghosts of the mating parts.
+// Both are in the part's own coordinates (mm); where text and arrows go is decided by the drawing room.
+import type { Contour, OpenPath, Point } from '../geometry/index.js';
+
+interface DimensionBase {
+  readonly id: string;
+  /** Dotted path of the parameter that this dimension edits; absent for a derived, read-only one. */
+  readonly field?: string;
+  /** What stands on the drawing, already in the job's unit, for example `⌀57.35` or `6 × ⌀8.5, tap M10`. */
+  readonly text: string;
+  /** Place in the order in which a person measures the part; Tab follows it. */
+  readonly order: number;
+}
+
+/** Distance between two points, ISO 129-1 with extension lines. */
+export interface LinearDimension extends DimensionBase {
+  readonly kind: 'linear';
+  readonly from: Point;
+  readonly to: Point;
+  /** Measured along the line of the points, or along x, or along y. */
+  readonly along: 'aligned' | 'x' | 'y';
+}
+
+/** A diameter or a radius, shown by a leader that ends on the circle. */
+export interface RoundDimension extends DimensionBase {
+  readonly kind: 'diameter' | 'radius';
+  readonly centre: Point;
+  /** Radius of the circle in both kinds, mm. */
+  readonly radius: number;
+  /** Where on the circle a leader may end, degrees; absent means anywhere. */
+  readonly degrees?: number;
+}
+
+/** Words at the end of a leader, for example a hole call-out. */
+export interface LeaderDimension extends DimensionBase {
+  readonly kind: 'leader';
+  readonly at: Point;
+}
+
+/** An angle between two rays, degrees counter-clockwise from `fromDegrees` to `toDegrees`. */
+export interface AngularDimension extends DimensionBase {
+  readonly kind: 'angle';
+  readonly centre: Point;
+  readonly radius: number;
+  readonly fromDegrees: number;
+  readonly toDegrees: number;
+}
+
+export type Dimension = LinearDimension | RoundDimension | LeaderDimension | AngularDimension;
+
+/** What a ghost stands for; the drawing gives each its ISO 128 line. */
+export type GhostKind =
+  | 'mating-part'
+  | 'chain'
+  | 'hub'
+  | 'weld'
+  | 'bolt-head'
+  | 'socket'
+  | 'folded'
+  | 'bolt-circle'
+  | 'thread';
+
+export interface Ghost {
+  readonly id: string;
+  readonly kind: GhostKind;
+  /** Short label, shown with a leader when there is room, for example `side plates ⌀190.1`. */
+  readonly label?: string;
+  readonly shape: { readonly circle: { readonly centre: Point; readonly radius: number } } | { readonly contour: Contour } | { readonly path: OpenPath };
+}
+
+/** One step of the run sheet for a part: what is done after (or before) the torch. */
+export interface ShopStep {
+  readonly kind: 'deburr' | 'grind' | 'drill' | 'tap' | 'ream' | 'bore' | 'countersink' | 'bend' | 'fit' | 'weld' | 'measure' | 'caution';
+  readonly says: string;
+  readonly featureIds?: readonly string[];
+}

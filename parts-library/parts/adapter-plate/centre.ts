@@ -1,0 +1,90 @@
+// The middle of the plate: how the opening for hub or shaft is made and what size it is cut and finished to.
+import { circleContour, makeContour, type Contour } from '../../geometry/index.js';
+import { findKey } from '../../handbook/index.js';
+import type { CutFeature, HoleFinish } from '../../model/index.js';
+import { keyedBore } from './keyed-bore.js';
+import type { AdapterPlate } from './parameters.js';
+
+export type CentreWay = 'slip-to-weld' | 'bore-after' | 'turned' | 'plain' | 'none';
+
+export interface Centre {
+  readonly way: CentreWay;
+  /** Diameter when everything is done, mm. */
+  readonly finished: number;
+  /** Diameter that leaves the table before kerf, mm. */
+  readonly drawn: number;
+  readonly finish: HoleFinish;
+  /** Hub that goes in, mm, and the ± of its reading. */
+  readonly hub?: { readonly diameter: number; readonly plusMinus: number };
+  readonly welded: boolean;
+}
+
+export type CentreResult =
+  | { readonly ok: true; readonly value: Centre | undefined }
+  | { readonly ok: false; readonly field: string; readonly says: string };
+
+const wayOf = (p: AdapterPlate): CentreWay =>
+  p.centre ?? (p.bore === undefined ? (p.hub === undefined ? 'none' : 'slip-to-weld') : 'plain');
+
+/** Resolves the centre from hub and fit, or from the bore; says which field is missing. */
+export function resolveCentre(p: AdapterPlate): CentreResult {
+  const way = wayOf(p);
+  if (way === 'none') return { ok: true, value: undefined };
+  const finished = p.bore?.mm ?? (p.hub === undefined ? undefined : p.hub.mm + p.fit.mm);
+  if (finished === undefined) {
+    return {
+      ok: false,
+      field: way === 'plain' ? 'bore' : 'hub',
+      says: `A centre made as "${way}" needs the hub's outside diameter (and fit), or the bore itself.`,
+    };
+  }
+  const machined = way === 'bore-after' || way === 'turned';
+  const drawn = machined
+    ? finished - p.machiningAllowance.mm
+    : way === 'slip-to-weld'
+      ? finished - 2 * p.grind.mm
+      : finished;
+  if (drawn <= 0) {
+    return {
+      ok: false,
+      field: machined ? 'machiningAllowance' : 'grind',
+      says: `Nothing is left to cut of a bore of ${finished.toFixed(2)} mm; a smaller allowance would do.`,
+    };
+  }
+  return {
+    ok: true,
+    value: {
+      way,
+      finished,
+      drawn,
+      finish: machined ? 'bore' : 'cut',
+      welded: way !== 'plain' && p.hub !== undefined,
+      ...(p.hub === undefined ? {} : { hub: { diameter: p.hub.mm, plusMinus: p.hub.plusMinus ?? 0 } }),
+    },
+  };
+}
+
+/** The centre opening as a feature. `field` names what is wrong when a keyway does not fit. */
+export function drawCentre(
+  p: AdapterPlate,
+  centre: Centre,
+): { readonly ok: true; readonly value: CutFeature } | { readonly ok: false; readonly field: string; readonly says: string } {
+  const feature = (contour: Contour, name: string): CutFeature => ({
+    id: 'centre',
+    name,
+    purpose: 'opening',
+    contour,
+    ...(centre.welded ? { edges: contour.map((_, segment) => ({ segment, role: 'weld' as const })) } : {}),
+    hole: { finish: centre.finish, size: centre.finished, takes: centre.hub?.diameter ?? centre.finished },
+  });
+  if (p.keyway === 'none' || centre.way !== 'plain') {
+    return { ok: true, value: feature(circleContour({ x: 0, y: 0 }, centre.drawn / 2, 'opening'), 'centre opening') };
+  }
+  const key = findKey(centre.finished, p.keyway);
+  if (!key.found) return { ok: false, field: 'keyway', says: key.says };
+  const vertices = keyedBore(centre.finished, key.row.width, centre.finished + key.row.hubDepth);
+  if (vertices.length === 0) {
+    return { ok: false, field: 'keyway', says: `The keyway of ${key.row.width} mm leaves no bore of ${centre.finished} mm.` };
+  }
+  return { ok: true, value: feature(makeContour(vertices, { direction: 'opening' }), 'keyed bore') };
+}

@@ -1,0 +1,238 @@
+// What the print of an adapter plate shows to be measured and edited, in the order in which a person measures.
+import type { Point } from '../../geometry/index.js';
+import type { Tagged } from '../../units/index.js';
+import type { Dimension, Part } from '../../model/index.js';
+import type { DrawContext } from '../family.js';
+import type { AdapterPlate } from './parameters.js';
+import type { ResolvedPattern } from './pattern.js';
+import { resolve, type Resolved } from './resolve.js';
+
+const onCircle = (radius: number, degrees: number): Point => ({
+  x: radius * Math.cos((degrees * Math.PI) / 180),
+  y: radius * Math.sin((degrees * Math.PI) / 180),
+});
+
+const within = (context: DrawContext, mm: number, plusMinus: number | undefined): string =>
+  plusMinus === undefined || plusMinus === 0
+    ? context.format.bare(mm)
+    : `${context.format.bare(mm)} ±${context.format.bare(plusMinus)}`;
+
+/** The reading of the pattern, drawn where the caliper was put. */
+function measured(
+  { pattern, circle }: ResolvedPattern,
+  reading: Tagged | undefined,
+  base: { readonly id: string; readonly field: string; readonly order: number },
+  context: DrawContext,
+): Dimension {
+  const holes = pattern.holes.map(({ at }) => at);
+  const first = holes[0] ?? { x: 0, y: 0 };
+  const other = (step: number): Point => holes[step % holes.length] ?? first;
+  const radius = circle.diameter / 2;
+  const asCircle = (): Dimension => ({
+    ...base,
+    kind: 'diameter',
+    centre: { x: 0, y: 0 },
+    radius,
+    text: `⌀${within(context, circle.diameter, circle.plusMinus)}`,
+  });
+  const shifted = (from: Point, towards: Point, by: number): Point => {
+    const length = Math.hypot(towards.x - from.x, towards.y - from.y) || 1;
+    return { x: from.x + ((towards.x - from.x) * by) / length, y: from.y + ((towards.y - from.y) * by) / length };
+  };
+  if (reading === undefined) return asCircle();
+  switch (reading.way) {
+    case 'circle':
+    case 'centres':
+      return asCircle();
+    case 'steps': {
+      const to = other(reading.step);
+      return { ...base, kind: 'linear', from: first, to, along: 'aligned', text: within(context, reading.distance, reading.plusMinus) };
+    }
+    case 'edges': {
+      const to = other(reading.step);
+      const by = ((reading.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter) / 2) * (reading.side === 'near' ? 1 : -1);
+      return {
+        ...base,
+        kind: 'linear',
+        from: shifted(first, to, by),
+        to: shifted(to, first, by),
+        along: 'aligned',
+        text: within(context, reading.distance, reading.plusMinus),
+      };
+    }
+    case 'across': {
+      const to = other(Math.floor(holes.length / 2));
+      const hole = reading.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter;
+      const by = reading.side === 'centres' ? 0 : reading.side === 'near' ? hole / 2 : -hole / 2;
+      return {
+        ...base,
+        kind: 'linear',
+        from: shifted(first, to, by),
+        to: shifted(to, first, by),
+        along: 'aligned',
+        text: within(context, reading.distance, reading.plusMinus),
+      };
+    }
+    case 'from-bore':
+      return {
+        ...base,
+        kind: 'linear',
+        from: shifted({ x: 0, y: 0 }, first, reading.bore.mm / 2),
+        to: shifted({ x: 0, y: 0 }, first, reading.bore.mm / 2 + reading.distance),
+        along: 'aligned',
+        text: within(context, reading.distance, reading.plusMinus),
+      };
+  }
+}
+
+/** `6 × ⌀11`, `6 × drill ⌀8.5, tap M10`, `6 × mark, drill ⌀11`. */
+function callOut({ pattern }: ResolvedPattern, context: DrawContext): string {
+  const size = `⌀${context.format.bare(pattern.holeDiameter)}`;
+  switch (pattern.made) {
+    case 'tapped':
+      return `${pattern.count} × drill ${size}, tap ${pattern.thread.name}`;
+    case 'drill':
+      return `${pattern.count} × mark, drill ${size} for ${pattern.thread.name}`;
+    default:
+      return `${pattern.count} × ${size} for ${pattern.thread.name}`;
+  }
+}
+
+function centreText({ centre }: Resolved, context: DrawContext): string {
+  if (centre === undefined) return '';
+  const finished = `⌀${context.format.bare(centre.finished)}`;
+  const cut = `cut ⌀${context.format.bare(centre.drawn)}`;
+  switch (centre.way) {
+    case 'slip-to-weld':
+      return centre.drawn === centre.finished ? `${finished}, slip to weld` : `${finished}, slip to weld; ${cut}, grind`;
+    case 'bore-after':
+      return `${cut}, bore to ${finished}`;
+    case 'turned':
+      return `${cut}, turn to ${finished}`;
+    default:
+      return finished;
+  }
+}
+
+/** About a dozen dimensions; each with a `field` is edited where it stands. */
+export function adapterPlateDimensions(_part: Part, p: AdapterPlate, context: DrawContext): readonly Dimension[] {
+  const answer = resolve(p);
+  if (!answer.ok) return [];
+  const r = answer.value;
+  let order = 0;
+  const next = (): number => (order += 1);
+  const dimensions: Dimension[] = [];
+  for (const one of r.patterns) {
+    const { id, fieldPrefix } = one.pattern;
+    const readings = one.parameters.boltCircle.measure.readings;
+    dimensions.push(
+      measured(one, readings[0], { id: `${id}.circle`, field: `${fieldPrefix}boltCircle`, order: next() }, context),
+    );
+    if (readings[0]?.way !== 'circle') {
+      dimensions.push({
+        id: `${id}.circle.gives`,
+        kind: 'diameter',
+        centre: { x: 0, y: 0 },
+        radius: one.circle.diameter / 2,
+        order: next(),
+        text: `⌀${within(context, one.circle.diameter, one.circle.plusMinus)}`,
+      });
+    }
+    const calledOut = one.pattern.holes[Math.min(1, one.pattern.holes.length - 1)];
+    if (calledOut !== undefined) {
+      dimensions.push({
+        id: `${id}.holes`,
+        kind: 'leader',
+        at: calledOut.at,
+        field: `${fieldPrefix}bolt`,
+        order: next(),
+        text: callOut(one, context),
+      });
+    }
+    if (p.clocking.value !== 90 && id === 'pattern1') {
+      dimensions.push({
+        id: `${id}.clocking`,
+        kind: 'angle',
+        centre: { x: 0, y: 0 },
+        radius: one.circle.diameter / 2,
+        fromDegrees: 0,
+        toDegrees: p.clocking.value,
+        field: `${fieldPrefix}clocking`,
+        order: next(),
+        text: `${Number(p.clocking.value.toFixed(2))}°`,
+      });
+    }
+  }
+  if (r.centre !== undefined) {
+    dimensions.push({
+      id: 'centre',
+      kind: 'diameter',
+      centre: { x: 0, y: 0 },
+      radius: r.centre.drawn / 2,
+      field: p.bore === undefined ? 'hub' : 'bore',
+      order: next(),
+      text: centreText(r, context),
+    });
+  }
+  if (p.shape === 'round') {
+    dimensions.push({
+      id: 'outside',
+      kind: 'diameter',
+      centre: { x: 0, y: 0 },
+      radius: r.outside.reach,
+      field: p.outside === undefined ? 'edge' : 'outside',
+      order: next(),
+      text: `⌀${context.format.bare(r.outside.reach * 2)}`,
+    });
+  } else {
+    const lobe = r.patterns.toSorted((a, b) => b.circle.diameter - a.circle.diameter)[0];
+    const bolt = lobe?.pattern.holes.at(-1);
+    if (bolt !== undefined) {
+      dimensions.push({
+        id: 'lobe',
+        kind: 'radius',
+        centre: bolt.at,
+        radius: r.outside.edge,
+        degrees: (Math.atan2(bolt.at.y, bolt.at.x) * 180) / Math.PI,
+        field: 'edge',
+        order: next(),
+        text: `lobe R${context.format.bare(r.outside.edge)}`,
+      });
+    }
+    if (r.outside.floor !== undefined && r.outside.scallop !== undefined && lobe !== undefined) {
+      const holes = lobe.pattern.holes;
+      const [a, b] = [holes.at(-1), holes[0]];
+      if (a !== undefined && b !== undefined) {
+        const angle = (Math.atan2(a.at.y + b.at.y, a.at.x + b.at.x) * 180) / Math.PI;
+        dimensions.push({
+          id: 'scallop',
+          kind: 'leader',
+          at: onCircle(r.outside.floor, angle),
+          field: 'scallop',
+          order: next(),
+          text: `scallop R${context.format.bare(r.outside.scallop)}`,
+        });
+      }
+    }
+  }
+  const light = r.lightening[0];
+  if (light !== undefined) {
+    dimensions.push({
+      id: 'lightening',
+      kind: 'leader',
+      at: light,
+      field: 'lighteningDiameter',
+      order: next(),
+      text: `${p.lightening} × ⌀${context.format.bare(p.lighteningDiameter.mm)} on ⌀${context.format.bare(r.lighteningCircle * 2)}`,
+    });
+  }
+  dimensions.push({
+    id: 'thickness',
+    kind: 'leader',
+    at: onCircle(r.outside.floor ?? r.outside.reach, r.outside.floor === undefined ? -50 : 270),
+    field: 'thickness',
+    order: next(),
+    text: `t ${within(context, p.thickness.mm, p.thickness.plusMinus)}`,
+  });
+  return dimensions;
+}

@@ -1,0 +1,87 @@
+// Draws an adapter plate: outline, openings, marks and label, finished sizes, origin in the middle.
+import { circleContour } from '../../geometry/index.js';
+import type { Feature, Finding, Part, Staged } from '../../model/index.js';
+import { letterText } from '../lettering/strokes.js';
+import type { AdapterPlate } from './parameters.js';
+import type { ResolvedPattern } from './pattern.js';
+import { resolve } from './resolve.js';
+
+export const FAMILY_ID = 'adapter-plate';
+
+function drawPattern({ pattern }: ResolvedPattern): readonly Feature[] {
+  return pattern.holes.map(({ featureId, at }, index): Feature => {
+    const name = `${pattern.id === 'pattern1' ? 'bolt hole' : 'second-pattern bolt hole'} ${index + 1}`;
+    const hole = {
+      size: pattern.holeDiameter,
+      thread: pattern.thread.name,
+      takes: pattern.thread.diameter,
+    } as const;
+    if (pattern.made === 'tapped' || pattern.made === 'drill') {
+      return {
+        id: featureId,
+        name,
+        purpose: 'mark',
+        at,
+        hole: { ...hole, finish: pattern.made === 'tapped' ? 'tap' : 'drill' },
+      };
+    }
+    return {
+      id: featureId,
+      name,
+      purpose: 'opening',
+      contour: circleContour(at, pattern.holeDiameter / 2, 'opening'),
+      hole: { ...hole, finish: 'cut' },
+    };
+  });
+}
+
+const refusal = (field: string, says: string): Finding => ({
+  code: 'cannot-draw',
+  level: 'stop',
+  stage: 'draw',
+  subject: {},
+  field,
+  title: 'This plate cannot be drawn',
+  says,
+  source: { title: 'Plane geometry', where: 'construction of the part', certainty: 'common practice' },
+});
+
+/** Parameters to a part. */
+export function drawAdapterPlate(p: AdapterPlate): Staged<Part | undefined> {
+  const answer = resolve(p);
+  if (!answer.ok) return { value: undefined, findings: [refusal(answer.field, answer.says)] };
+  const { patterns, centre, centreFeature, outside, lightening } = answer.value;
+  const bolts = Math.min(...patterns.map(({ circle }) => circle.diameter / 2));
+  // Under the middle, between the centre opening and the bolts; the checks say when something is in the way.
+  const labelAt = { x: 0, y: -((centre?.drawn ?? 0) / 2 + bolts) / 2 };
+  const lettering =
+    p.label === undefined || p.label === '' ? undefined : letterText(p.label, labelAt, p.labelHeight.mm);
+  const features: readonly Feature[] = [
+    { id: 'outline', name: 'outline', purpose: 'outline', contour: outside.contour },
+    ...(centreFeature === undefined ? [] : [centreFeature]),
+    ...patterns.flatMap(drawPattern),
+    ...lightening.map(
+      (at, index): Feature => ({
+        id: `lightening.${index + 1}`,
+        name: `lightening hole ${index + 1}`,
+        purpose: 'opening',
+        contour: circleContour(at, p.lighteningDiameter.mm / 2, 'opening'),
+        hole: { finish: 'cut', size: p.lighteningDiameter.mm },
+      }),
+    ),
+    ...(lettering?.strokes ?? []).map(
+      (path, index): Feature => ({ id: `label.${index + 1}`, name: 'label', purpose: 'etch', path }),
+    ),
+  ];
+  return {
+    value: {
+      family: FAMILY_ID,
+      name: 'Adapter plate',
+      features,
+      material: p.material,
+      thickness: p.thickness.mm,
+      quantity: 1,
+    },
+    findings: [],
+  };
+}

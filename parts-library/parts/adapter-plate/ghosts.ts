@@ -1,0 +1,102 @@
+// Ghosts of what an adapter plate mates with: hub, weld, bolt heads, sockets, chain and sprocket.
+import type { Facts } from '../../checks/index.js';
+import { boltEnvelope, findChain, outsideDiameter, pitchDiameter, sidePlateCircle } from '../../handbook/index.js';
+import type { Ghost, Part } from '../../model/index.js';
+import type { AdapterPlate } from './parameters.js';
+import { resolve } from './resolve.js';
+import { weldLegOf } from './weld.js';
+
+const MIDDLE = { x: 0, y: 0 };
+
+function patternGhosts(p: AdapterPlate): readonly Ghost[] {
+  const answer = resolve(p);
+  if (!answer.ok) return [];
+  return answer.value.patterns.flatMap(({ pattern }): readonly Ghost[] => {
+    const envelope = boltEnvelope(pattern.thread);
+    const circle: Ghost = {
+      id: `${pattern.id}.circle`,
+      kind: 'bolt-circle',
+      shape: { circle: { centre: MIDDLE, radius: pattern.circle / 2 } },
+    };
+    if (!envelope.found) return [circle];
+    const { washerOutside, acrossCorners, socketOutside } = envelope.row;
+    const around = pattern.holes.flatMap(({ featureId, at }): readonly Ghost[] => [
+      {
+        id: `${featureId}.head`,
+        kind: 'bolt-head',
+        shape: { circle: { centre: at, radius: Math.max(washerOutside.value, acrossCorners.value) / 2 } },
+      },
+      ...(pattern.made === 'tapped'
+        ? [
+            {
+              id: `${featureId}.thread`,
+              kind: 'thread' as const,
+              shape: { circle: { centre: at, radius: pattern.thread.diameter / 2 } },
+            },
+          ]
+        : []),
+    ]);
+    const first = pattern.holes[0];
+    const socket: readonly Ghost[] =
+      first === undefined
+        ? []
+        : [
+            {
+              id: `${pattern.id}.socket`,
+              kind: 'socket',
+              label: 'socket',
+              shape: { circle: { centre: first.at, radius: socketOutside.value / 2 } },
+            },
+          ];
+    return [circle, ...around, ...socket];
+  });
+}
+
+function hubGhosts(p: AdapterPlate): readonly Ghost[] {
+  const answer = resolve(p);
+  if (!answer.ok || answer.value.centre?.hub === undefined) return [];
+  const radius = answer.value.centre.hub.diameter / 2;
+  const hub: Ghost = { id: 'hub', kind: 'hub', label: 'hub', shape: { circle: { centre: MIDDLE, radius } } };
+  if (!answer.value.centre.welded) return [hub];
+  return [
+    hub,
+    { id: 'weld', kind: 'weld', shape: { circle: { centre: MIDDLE, radius: radius + weldLegOf(p) } } },
+  ];
+}
+
+function chainGhosts(p: AdapterPlate, facts: Facts): readonly Ghost[] {
+  if (p.chain === undefined || p.teeth === undefined) return [];
+  const chain = findChain(p.chain);
+  if (!chain.found) return [];
+  const circle = (id: string, kind: Ghost['kind'], diameter: number, label?: string): Ghost => ({
+    id,
+    kind,
+    shape: { circle: { centre: MIDDLE, radius: diameter / 2 } },
+    ...(label === undefined ? {} : { label }),
+  });
+  const sides = chain.row.plateHeight === undefined ? undefined : sidePlateCircle(chain.row, p.teeth);
+  return [
+    circle('sprocket', 'mating-part', outsideDiameter(chain.row.pitch, p.teeth)),
+    circle('chain.pitch', 'chain', pitchDiameter(chain.row.pitch, p.teeth), `${chain.row.name} × ${p.teeth} teeth`),
+    ...(sides === undefined
+      ? []
+      : [circle('chain.sides', 'chain', sides, `side plates ⌀${facts.format.bare(sides)}`)]),
+  ];
+}
+
+/** Everything that mates, in true size. */
+export function adapterPlateGhosts(_part: Part, p: AdapterPlate, facts: Facts): readonly Ghost[] {
+  const bores = [p.boltedBore, p.pattern2?.boltedBore].flatMap((bore, index): readonly Ghost[] =>
+    bore === undefined
+      ? []
+      : [
+          {
+            id: `bolted-bore.${index + 1}`,
+            kind: 'mating-part',
+            label: `bolted part’s bore ⌀${facts.format.bare(bore.mm)}`,
+            shape: { circle: { centre: MIDDLE, radius: bore.mm / 2 } },
+          },
+        ],
+  );
+  return [...patternGhosts(p), ...hubGhosts(p), ...bores, ...chainGhosts(p, facts)];
+}

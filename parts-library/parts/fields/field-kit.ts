@@ -1,0 +1,247 @@
+// Builders of parameter schemas: one zod schema per family gives types, plain list, flags, API and validation.
+import { z } from 'zod';
+import { findChain, findMaterial, findThread, type Lookup } from '../../handbook/index.js';
+import {
+  readAngle,
+  readForce,
+  readLength,
+  readMass,
+  readMeasure,
+  readTorque,
+  writeMeasure,
+  type Reading,
+  type Unit,
+} from '../../units/index.js';
+import type { Choice, FieldInfo } from './field-info.js';
+import type { Entry, HoleWay, MeasureEntry, NumberEntry } from './values.js';
+
+/** Longest text that a field takes; readers bound their own nesting beside it. */
+const LONGEST_TEXT = 400;
+
+type Info = Omit<FieldInfo, 'kind' | 'optional' | 'default' | 'choices'>;
+
+const typedText = z.union([z.number(), z.string().max(LONGEST_TEXT)]);
+
+/** Says what was wrong with a field in one sentence, and what would do. */
+function refuse(ctx: z.RefinementCtx, input: unknown, says: string): never {
+  ctx.addIssue({ code: 'custom', message: says, input });
+  return z.NEVER;
+}
+
+const within = (value: number, min: number | undefined, max: number | undefined): boolean =>
+  value >= (min ?? -Infinity) - 1e-9 && value <= (max ?? Infinity) + 1e-9;
+
+const rangeWords = (info: Info, unitWord: string): string =>
+  `${info.min ?? 'no lower limit'} to ${info.max ?? 'no upper limit'}${unitWord === '' ? '' : ` ${unitWord}`}`;
+
+/**
+ * Field builders for parameters typed in `unit`: a bare number that is a string takes that unit, a JSON number is
+ * always metric, and a stored entry keeps its metric value.
+ */
+export function createFieldKit(unit: Unit) {
+  const annotate = <S extends z.ZodType>(schema: S, field: FieldInfo): S =>
+    schema.meta({ title: field.title, description: field.help, field }) as S;
+
+  const fromReading = <T, V>(
+    ctx: z.RefinementCtx,
+    input: unknown,
+    reading: Reading<T>,
+    accept: (value: T) => V,
+  ): V => {
+    if (reading.ok) return accept(reading.value);
+    return refuse(ctx, input, `${reading.problem.says} Accepted: ${reading.problem.accepts}`);
+  };
+
+  const lengthOf = (info: Info) =>
+    z
+      .union([
+        typedText,
+        z.strictObject({
+          typed: z.string().max(LONGEST_TEXT),
+          mm: z.number(),
+          plusMinus: z.number().nonnegative().optional(),
+        }),
+      ])
+      .transform((input, ctx): Entry => {
+        const bounded = (entry: Entry): Entry =>
+          within(entry.mm, info.min, info.max)
+            ? entry
+            : refuse(
+                ctx,
+                input,
+                `${info.title} is ${entry.mm} mm ("${entry.typed}"); accepted is ${rangeWords(info, 'mm')}.`,
+              );
+        if (typeof input === 'object') return bounded(input);
+        if (typeof input === 'number') return bounded({ typed: `${input} mm`, mm: input });
+        return fromReading(ctx, input, readLength(input, { unit, allowNegative: (info.min ?? 0) < 0 }), bounded);
+      });
+
+  const numberOf = (info: Info, unitWord: string, read: (text: string) => Reading<number>) =>
+    z
+      .union([typedText, z.strictObject({ typed: z.string().max(LONGEST_TEXT), value: z.number() })])
+      .transform((input, ctx): NumberEntry => {
+        const bounded = (entry: NumberEntry): NumberEntry =>
+          within(entry.value, info.min, info.max)
+            ? entry
+            : refuse(
+                ctx,
+                input,
+                `${info.title} is ${entry.value} ${unitWord} ("${entry.typed}"); accepted is ${rangeWords(info, unitWord)}.`,
+              );
+        if (typeof input === 'object') return bounded(input);
+        if (typeof input === 'number') return bounded({ typed: `${input} ${unitWord}`, value: input });
+        return fromReading(ctx, input, read(input), (value) => bounded({ typed: input, value }));
+      });
+
+  const plainNumber = (text: string): Reading<number> => {
+    const value = Number(text.trim().replace(/\s*%$/, ''));
+    return text.trim() !== '' && Number.isFinite(value)
+      ? { ok: true, value }
+      : {
+          ok: false,
+          problem: { typed: text, readTo: 0, says: `"${text}" is not a number.`, accepts: 'a number such as 75.' },
+        };
+  };
+
+  const required = <S extends z.ZodType>(schema: S, info: FieldInfo) =>
+    annotate(schema.prefault(info.default as z.input<S>), info);
+  const optional = <S extends z.ZodType>(schema: S, info: FieldInfo) => annotate(schema.optional(), info);
+
+  const both = <S extends z.ZodType>(kind: FieldInfo['kind'], build: (info: Info) => S) => ({
+    /** With a default, so that it is always there. */
+    given: (info: Info & { readonly default: string | number }) =>
+      required(build(info), { ...info, kind, optional: false }),
+    /** May be left out. */
+    maybe: (info: Info) => optional(build(info), { ...info, kind, optional: true }),
+  });
+
+  const length = both('length', lengthOf);
+  const angle = both('angle', (info) => numberOf(info, 'degrees', readAngle));
+  const torque = both('torque', (info) => numberOf(info, 'N·m', (text) => readTorque(text, { unit })));
+  const force = both('force', (info) => numberOf(info, 'N', (text) => readForce(text, { unit })));
+  const mass = both('mass', (info) => numberOf(info, 'kg', (text) => readMass(text, { unit })));
+  const percent = both('percent', (info) => numberOf(info, '%', plainNumber));
+  const factor = both('factor', (info) => numberOf(info, '', plainNumber));
+
+  const count = both('count', (info) =>
+    typedText.transform((input, ctx): number => {
+      const value = typeof input === 'number' ? input : input.trim() === '' ? Number.NaN : Number(input);
+      return Number.isInteger(value) && within(value, info.min, info.max)
+        ? value
+        : refuse(ctx, input, `${info.title} is "${input}"; accepted is a whole number, ${rangeWords(info, '')}.`);
+    }),
+  );
+
+  const measure = both('measure', () =>
+    z
+      .union([
+        typedText,
+        z.object({ typed: z.string().max(LONGEST_TEXT), metric: z.string().max(LONGEST_TEXT) }),
+      ])
+      .transform((input, ctx): MeasureEntry => {
+        const typed = typeof input === 'object' ? input.typed : String(input);
+        const reading =
+          typeof input === 'object'
+            ? readMeasure(input.metric, { unit: 'mm' })
+            : readMeasure(input, { unit: typeof input === 'number' ? 'mm' : unit });
+        return fromReading(ctx, input, reading, (value) => ({
+          typed,
+          metric: writeMeasure(value, 'mm'),
+          measure: value,
+        }));
+      }),
+  );
+
+  /** A name that the handbook knows, kept as the handbook writes it. */
+  const named = (kind: 'thread' | 'material' | 'chain', find: (written: string) => Lookup<{ readonly name: string }>) =>
+    both(kind, (info) =>
+      z
+        .union([z.string().max(40), z.number()])
+        .transform((input, ctx): string => {
+          const answer = find(String(input));
+          return answer.found ? answer.row.name : refuse(ctx, input, `${info.title}: ${answer.says}`);
+        }),
+    );
+
+  const thread = named('thread', findThread);
+  const material = named('material', findMaterial);
+  const chain = named('chain', findChain);
+
+  const text = both('text', (info) =>
+    z
+      .string()
+      .max(60)
+      .transform((input, ctx): string =>
+        // Control characters would break a comment line of a cut file.
+        /[\u0000-\u001f\u007f]/.test(input)
+          ? refuse(ctx, input, `${info.title} holds a control character; accepted is plain text of up to 60 characters.`)
+          : input.trim(),
+      ),
+  );
+
+  const holes = both('holes', (info) =>
+    z
+      .union([
+        typedText,
+        z.strictObject({ kind: z.enum(['clearance', 'tapped', 'drill']) }),
+        z.strictObject({ kind: z.literal('plain'), diameter: lengthOf(info) }),
+      ])
+      .transform((input, ctx): HoleWay => {
+        if (typeof input === 'object') return input;
+        if (input === 'clearance' || input === 'tapped' || input === 'drill') return { kind: input };
+        const diameter = lengthOf(info).safeParse(input);
+        return diameter.success
+          ? { kind: 'plain', diameter: diameter.data }
+          : refuse(
+              ctx,
+              input,
+              `${info.title} is "${input}"; accepted is clearance, tapped, drill (a centre mark to drill from) or a diameter, ${rangeWords(info, 'mm')}.`,
+            );
+      }),
+  );
+
+  const choice = <const C extends readonly Choice[]>(
+    info: Info & { readonly choices: C; readonly default: C[number]['value'] },
+  ) => {
+    const values = info.choices.map((one) => one.value) as [C[number]['value'], ...C[number]['value'][]];
+    const schema = z.enum(values, {
+      error: (issue) => `${info.title} is ${JSON.stringify(issue.input)}; accepted is ${values.join(', ')}.`,
+    });
+    return annotate(schema.prefault(info.default), { ...info, kind: 'choice', optional: false });
+  };
+
+  const maybeChoice = <const C extends readonly Choice[]>(info: Info & { readonly choices: C }) => {
+    const values = info.choices.map((one) => one.value) as [C[number]['value'], ...C[number]['value'][]];
+    const schema = z.enum(values, {
+      error: (issue) => `${info.title} is ${JSON.stringify(issue.input)}; accepted is ${values.join(', ')}.`,
+    });
+    return annotate(schema.optional(), { ...info, kind: 'choice', optional: true });
+  };
+
+  /** Several fields under one name; left out as a whole when not given. */
+  const maybeGroup = <S extends z.ZodObject>(schema: S, info: Info) =>
+    annotate(schema.optional(), { ...info, kind: 'group', optional: true });
+
+  return {
+    unit,
+    length,
+    angle,
+    torque,
+    force,
+    mass,
+    percent,
+    factor,
+    count,
+    measure,
+    thread,
+    material,
+    chain,
+    text,
+    holes,
+    choice,
+    maybeChoice,
+    maybeGroup,
+  };
+}
+
+export type FieldKit = ReturnType<typeof createFieldKit>;

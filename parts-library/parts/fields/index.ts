@@ -1,0 +1,4 @@
+// Parameters: how they are declared, read and described.
+export type * from './field-info.js';
+export { createFieldKit, type FieldKit } from './field-kit.js';
+export type * from './values.js';

@@ -1,0 +1,2 @@
+// Plates, remnants, placements and nests.
+export type * from './types.js';
