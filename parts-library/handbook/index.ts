@@ -62,3 +62,35 @@ export {
 } from './chain-drive.js';
 export { listThicknesses, nearestThickness } from './thicknesses.js';
 export type { StockThickness, ThicknessSystem } from './thicknesses.js';
+export {
+  floorEdgeDistance,
+  goodEdgeDistance,
+  goodWeb,
+  holeSpacing,
+  maxSpacing,
+  minEdgeDistance,
+  minWeb,
+} from './edge-distance.js';
+export { bearing, clearToEdge } from './bearing.js';
+export type { Bearing, BearingQuestion } from './bearing.js';
+export {
+  e70Megapascals,
+  filletStrength,
+  largestFilletLeg,
+  leastFilletLeg,
+  leastFilletLength,
+  throatOverLeg,
+} from './fillet-weld.js';
+export type { FilletLeg, FilletStrength } from './fillet-weld.js';
+export { allowableWeldShear, hubWeldStress } from './hub-weld.js';
+export type { HubWeld, HubWeldQuestion } from './hub-weld.js';
+export { findKey, keyseatControl, keyStress } from './keys.js';
+export type { Key, KeyStress } from './keys.js';
+export { fitClearance, fitLimits } from './fits.js';
+export type { FitClearance, FitLimits, HoleClass, ShaftClass, ToleranceClass } from './fits.js';
+export { cutTolerance, perpendicularity } from './cut-tolerance.js';
+export type { CutClass, LeanRange } from './cut-tolerance.js';
+export { generalTolerance } from './general-tolerance.js';
+export type { GeneralClass } from './general-tolerance.js';
+export { airBendK, bend, flatLength, holeToBend, minBendRadius, minFlange, vOpening } from './bending.js';
+export type { Bend, BendQuestion, MinRadius, Temper } from './bending.js';
