@@ -1,0 +1,42 @@
+// DXF as its reference defines it: pairs of a group code and a value, a line each, CRLF, plain ASCII.
+import { BULGE_PLACES, decimals } from './decimals.js';
+import { placesIn } from './rounding.js';
+
+/** One group: what the code means is fixed by the DXF reference (0 starts a thing, 8 a layer, 10 and 20 a place). */
+export type Group = readonly [code: number, value: string | number];
+
+/** Longest line of text that every version takes, characters. */
+const LONGEST_TEXT = 255;
+
+/** The groups of a place: x, y and z = 0. */
+export const place = (code: number, x: number, y: number, unit: 'mm' | 'in'): Group[] => [
+  [code, decimals(x, placesIn(unit))],
+  [code + 10, decimals(y, placesIn(unit))],
+  [code + 20, '0'],
+];
+
+/** The groups of a flat vertex: x, y and, when the segment that leaves it is an arc, its bulge. */
+export const flatVertex = (x: number, y: number, bulge: number, unit: 'mm' | 'in'): Group[] => [
+  [10, decimals(x, placesIn(unit))],
+  [20, decimals(y, placesIn(unit))],
+  ...(bulge === 0 ? [] : [[42, decimals(bulge, BULGE_PLACES)] satisfies Group]),
+];
+
+/**
+ * Words that may stand in a DXF file: one line of ASCII. What is not ASCII becomes `\U+00E9`, the escape of the DXF
+ * reference, so that no code page can spoil a name.
+ */
+export function plainText(words: string): string {
+  return words
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(
+      /[^\x20-\x7e]/g,
+      (unit) => `\\U+${unit.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`,
+    )
+    .slice(0, LONGEST_TEXT);
+}
+
+/** The text of a list of groups. */
+export const textOf = (groups: readonly Group[]): string =>
+  groups.map(([code, value]) => `${code}\r\n${value}\r\n`).join('');
