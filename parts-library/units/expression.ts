@@ -130,6 +130,7 @@ function readBracket(reader: Reader): Value | undefined {
   reader.at += 1;
   const inside = readSum(reader);
   if (inside === undefined) return undefined;
+  if (isSign(here(reader), '±')) return stopAtToken(reader, 'a ± stands only after the whole of the amount');
   if (!isSign(here(reader), ')')) return stopAtToken(reader, 'a closing bracket was expected');
   reader.at += 1;
   reader.depth -= 1;

@@ -20,11 +20,10 @@ interface Stretch {
   readonly end: number;
 }
 
-/** What a tag asks for: how its distance becomes a reading, and which clauses go with it. */
+/** What goes with a tag: its clauses, and the reading they make, or the clause that is missing for it. */
 interface Tag {
   readonly clauses: readonly ClauseName[];
-  readonly needs?: readonly ClauseName[];
-  readonly make: (clauses: Clauses) => Tagged;
+  readonly make: (clauses: Clauses) => Tagged | ClauseName;
 }
 
 /**
@@ -111,7 +110,7 @@ function readTagged(typed: string, stretch: Stretch, unit: Unit): Outcome<Tagged
   const name = word.toLowerCase();
   if (name === 'centres' || name === 'centers') return readCentres(typed, after, end, unit);
   if (name === 'across') return readAcross(typed, after, end, unit);
-  const tag = TAGS[name] ?? stepsTag(name);
+  const tag = TAGS.get(name) ?? stepsTag(name);
   if (typeof tag === 'string') return { ok: false, fault: { at: start, why: tag } };
   return readSimple(typed, after, end, unit, tag);
 }
@@ -126,12 +125,10 @@ function readAcross(typed: string, start: number, end: number, unit: Unit): Outc
 function readSimple(typed: string, start: number, end: number, unit: Unit, tag: Tag): Outcome<Tagged> {
   const outcome = readClauses(typed, start, end, unit, tag.clauses);
   if (!outcome.ok) return outcome;
-  const missing = tag.needs?.find((name) => outcome.value[name] === undefined);
-  if (missing !== undefined) {
-    const why = `'${missing}' and its size must follow, as in ${missing} ${missing === 'bore' ? '57.15' : '8.5'}`;
-    return { ok: false, fault: { at: end, why } };
-  }
-  return { ok: true, value: tag.make(outcome.value) };
+  const made = tag.make(outcome.value);
+  if (typeof made !== 'string') return { ok: true, value: made };
+  const why = `'${made}' and its size must follow, as in ${made} ${made === 'bore' ? '57.15' : '8.5'}`;
+  return { ok: false, fault: { at: end, why } };
 }
 
 const CIRCLE: Tag = {
@@ -139,23 +136,23 @@ const CIRCLE: Tag = {
   make: ({ distance: { mm, ...rest } }) => ({ way: 'circle', diameter: mm, ...rest }),
 };
 
-const TAGS: Readonly<Record<string, Tag>> = {
-  circle: CIRCLE,
-  adjacent: distanceTag(1),
-  'near-edges': edgesTag('near'),
-  'far-edges': edgesTag('far'),
-  'from-bore': {
+const TAGS: ReadonlyMap<string, Tag> = new Map([
+  ['circle', CIRCLE],
+  ['adjacent', distanceTag(1)],
+  ['near-edges', edgesTag('near')],
+  ['far-edges', edgesTag('far')],
+  ['from-bore', fromBoreTag()],
+]);
+
+function fromBoreTag(): Tag {
+  return {
     clauses: ['bore', 'hole'],
-    needs: ['bore', 'hole'],
-    make: ({ distance: { mm, ...rest }, bore = { mm: 0 }, hole = { mm: 0 } }) => ({
-      way: 'from-bore',
-      distance: mm,
-      ...rest,
-      bore,
-      hole,
-    }),
-  },
-};
+    make: ({ distance: { mm, ...rest }, bore, hole }) => {
+      if (bore === undefined) return 'bore';
+      return hole === undefined ? 'hole' : { way: 'from-bore', distance: mm, ...rest, bore, hole };
+    },
+  };
+}
 
 function distanceTag(step: number): Tag {
   return {

@@ -7,7 +7,7 @@ import { compileSpellings } from './tokens.js';
 import type { UnitRecord } from './tokens.js';
 import type { Reading, Unit } from './types.js';
 
-const MILLIMETRES_PER_MINUTE: UnitRecord = { name: 'mm/min', factor: 1, spelled: ['mm/min', 'mm/m', 'mmpm'] };
+const MILLIMETRES_PER_MINUTE: UnitRecord = { name: 'mm/min', factor: 1, spelled: ['mm/min'] };
 
 const INCHES_PER_MINUTE: UnitRecord = {
   name: 'in/min',
