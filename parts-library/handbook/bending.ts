@@ -2,52 +2,41 @@
 
 import type { CitedNumber, Source } from './source.js';
 
-/** What one bend does to a flat length, mm. */
-export interface Bend {
-  /** Arc length on the neutral line. */
-  readonly allowance: number;
-  /** From the tangent to the mould line, outside (R + T) tan(A/2); R + T from 180° on. */
-  readonly setback: number;
-  /** What the outside legs lose: 2 setback − allowance. */
-  readonly deduction: number;
-  readonly source: Source;
-}
-
-const bendFormulas: Source = {
+export const bendSource: Source = {
   title: 'Bend allowance BA = (π/180) A (R + K T)',
   where: 'US Navy sheet-metal course; FAA AMT Handbook U-channel example',
   certainty: 'published',
 };
 
-export interface BendQuestion {
-  /** Rotation of the bend: 90 for a right angle (included angle is 180 less this). */
-  readonly degrees: number;
-  /** Inside radius, mm. */
-  readonly radius: number;
-  readonly thickness: number;
-  /** Neutral line from the inside, a share of the thickness. */
-  readonly kFactor: number;
+/**
+ * Bend allowance, the arc on the neutral line: (π/180) A (R + K T), mm.
+ *
+ * @param degrees rotation of the bend, 90 for a right angle (the included angle is 180 less this)
+ * @param radius inside radius, mm
+ * @param thickness mm
+ * @param kFactor neutral line from the inside, a share of the thickness
+ * @example bendAllowance(90, 3, 3, 0.4) // 6.597
+ */
+export function bendAllowance(degrees: number, radius: number, thickness: number, kFactor: number): number {
+  return (Math.PI / 180) * degrees * (radius + kFactor * thickness);
 }
 
 /**
- * Allowance, setback and deduction of a bend.
+ * Outside setback, from the tangent to the mould line: (R + T) tan(A/2), mm; R + T from 180° on.
  *
- * @example bend({degrees: 90, radius: 3, thickness: 3, kFactor: 0.4}) // 6.597, 6, 5.403
+ * @example outsideSetback(90, 3, 3) // 6
  */
-export function bend({ degrees, radius, thickness, kFactor }: BendQuestion): Bend {
-  const allowance = (Math.PI / 180) * degrees * (radius + kFactor * thickness);
-  const setback = (radius + thickness) * (degrees < 180 ? Math.tan((degrees * Math.PI) / 360) : 1);
-  return { allowance, setback, deduction: 2 * setback - allowance, source: bendFormulas };
+export function outsideSetback(degrees: number, radius: number, thickness: number): number {
+  return (radius + thickness) * (degrees < 180 ? Math.tan((degrees * Math.PI) / 360) : 1);
 }
 
 /**
- * Flat length of legs measured outside: their sum less the deductions.
+ * Bend deduction, what two outside legs lose: 2 setbacks less the allowance, mm.
  *
- * @example flatLength([50, 40], [bend({degrees: 90, radius: 3, thickness: 3, kFactor: 0.4})]) // 84.597
+ * @example bendDeduction(90, 3, 3, 0.4) // 5.403
  */
-export function flatLength(outsideLegs: readonly number[], bends: readonly Bend[]): number {
-  const sum = outsideLegs.reduce((total, leg) => total + leg, 0);
-  return bends.reduce((total, { deduction }) => total - deduction, sum);
+export function bendDeduction(degrees: number, radius: number, thickness: number, kFactor: number): number {
+  return 2 * outsideSetback(degrees, radius, thickness) - bendAllowance(degrees, radius, thickness, kFactor);
 }
 
 /** Soft: aluminium, soft steel; medium: mild plate; hard: spring, stainless. */
@@ -79,13 +68,16 @@ export function airBendK(radius: number, thickness: number, temper: Temper): Cit
   };
 }
 
-/** Smallest inside radius as multiples of the thickness, across and along the rolling direction. */
-export interface MinRadius {
-  readonly across: number;
+/** Least inside radius, mm. */
+export interface BendRadius {
+  /** Bend line across the rolling direction. */
+  readonly value: number;
+  /** Bend line along it. */
   readonly along: number;
   readonly source: Source;
 }
 
+/** Times the thickness: across and along the rolling direction. */
 const minRadii: Readonly<Record<string, readonly [across: number, along: number]>> = {
   A36: [1.5, 2.25],
   'A572-50': [1.5, 2.25],
@@ -99,37 +91,38 @@ const minRadii: Readonly<Record<string, readonly [across: number, along: number]
   '6061-T6': [3, 4],
 };
 
+const mildSteels: readonly string[] = ['A36', 'S235', 'S275', 'mild steel'];
+
 /** Low-carbon sheet bends tighter up to this, mm. */
 const thinSheet = 3;
 
 /**
- * Smallest inside bend radius, times the thickness.
+ * Least inside bend radius, mm.
  *
  * @param material name as the handbook lists it
  * @param thickness mm
  * @returns undefined for a material without a figure
- * @example minBendRadius('S275', 6)?.across // 1.5
+ * @example leastBendRadius('S275', 6)?.value // 9
  */
-export function minBendRadius(material: string, thickness: number): MinRadius | undefined {
+export function leastBendRadius(material: string, thickness: number): BendRadius | undefined {
   const row = minRadii[material];
   if (row === undefined) return undefined;
-  const lowCarbon = row[1] === 2.25 && material !== 'S355' && material !== 'A572-50';
-  if (lowCarbon && thickness <= thinSheet) {
+  if (mildSteels.includes(material) && thickness <= thinSheet) {
     return {
-      across: Math.max(0.5, 0.8 / thickness),
-      along: 1,
+      value: Math.max(0.5 * thickness, 0.8),
+      along: thickness,
       source: {
-        title: 'Smallest bend radius, low-carbon sheet',
+        title: 'Least bend radius, low-carbon sheet',
         where: 'published stamping-die page: 0.5 T or 0.8 mm; along the grain recalled',
         certainty: 'published',
       },
     };
   }
   return {
-    across: row[0],
-    along: row[1],
+    value: row[0] * thickness,
+    along: row[1] * thickness,
     source: {
-      title: 'Smallest bend radius',
+      title: 'Least bend radius',
       where:
         'ASTM A6 Appendix X4 for plate to 3/4 in, makers’ data for the rest; S grades by analogy; not opened',
       certainty: 'from memory',

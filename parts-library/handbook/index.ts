@@ -92,5 +92,15 @@ export { cutTolerance, perpendicularity } from './cut-tolerance.js';
 export type { CutClass, LeanRange } from './cut-tolerance.js';
 export { generalTolerance } from './general-tolerance.js';
 export type { GeneralClass } from './general-tolerance.js';
-export { airBendK, bend, flatLength, holeToBend, minBendRadius, minFlange, vOpening } from './bending.js';
-export type { Bend, BendQuestion, MinRadius, Temper } from './bending.js';
+export {
+  airBendK,
+  bendAllowance,
+  bendDeduction,
+  bendSource,
+  holeToBend,
+  leastBendRadius,
+  minFlange,
+  outsideSetback,
+  vOpening,
+} from './bending.js';
+export type { BendRadius, Temper } from './bending.js';
