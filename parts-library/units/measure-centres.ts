@@ -1,5 +1,5 @@
 // Reads a list of measured hole centres: (x, y) (x, y) (x, y) ±0.05.
-import { parseAmount, settleAmount, lentToNominal } from './amount.js';
+import { LONGEST_AMOUNT, parseAmount, settleAmount, lentToNominal } from './amount.js';
 import type { AmountOptions, Outcome, Unsettled } from './amount.js';
 import { LENGTH, lengthUnit } from './length.js';
 import type { CentresReading } from './measure-types.js';
@@ -89,6 +89,8 @@ interface Tail {
 function readTail(typed: string, start: number, end: number, options: AmountOptions): Outcome<Tail> {
   const { bareUnit } = options;
   if (start >= end) return { ok: true, value: { bareUnit } };
+  if (end - start > LONGEST_AMOUNT)
+    return fault(start, `longer than ${LONGEST_AMOUNT} characters after the points`);
   const [first, second] = readTokens(typed, start, end, LENGTH.spellings, LENGTH.what);
   if (first?.kind === 'unit') {
     if (second?.kind === 'end') return { ok: true, value: { bareUnit: first.unit } };

@@ -183,6 +183,8 @@ describe('a text that is no measure', () => {
     expect(problemOf(readMeasure('circle 95;'.repeat(65), { unit: 'mm' })).says).toContain('64 readings');
     expect(readings('circle 95;'.repeat(64))).toHaveLength(64);
     const many = `centres ${'(1,2)'.repeat(501)}`;
+    const tail = `centres (0,1) (1,2) (3,4) ${'±'.repeat(201)}`;
+    expect(problemOf(readMeasure(tail, { unit: 'mm' })).says).toContain('longer than 200 characters');
     expect(problemOf(readMeasure(many, { unit: 'mm' })).says).toContain('more than 500 centres');
   });
 
