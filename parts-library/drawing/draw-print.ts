@@ -1,0 +1,117 @@
+// Draws a print: chooses the scale, puts the part and its ghosts on the sheet, and finds a place for every label.
+import type { Dimension } from '../model/index.js';
+import type { DisplayItem, DisplayList } from './display-list.js';
+import type { Desk } from './desk.js';
+import { drawPart, makeDesk, placeScene } from './draw-part.js';
+import { arrange, type Arrangement } from './labels.js';
+import { numberFindings } from './place-balloon.js';
+import type { PrintInput } from './print-input.js';
+import { makeLabels, widenLabels, type LabelRequest } from './print-labels.js';
+import { fullScale, paperScales, readScale, screenScales, type Scale } from './scales.js';
+import { makeScene, type Extent } from './scene.js';
+import { drawSheet, drawingAreaOf } from './sheet-frame.js';
+import { styleOf, type Style } from './style.js';
+
+/** Lettering is made smaller only when no scale gives room, down to this share. */
+const SHRINKS = [1, 0.9, 0.8, 0.7];
+
+/** An arrangement this good is taken at once: font sizes of leader length for each label. */
+const GOOD_ENOUGH = 7;
+
+interface Attempt {
+  readonly desk: Desk;
+  readonly scale: Scale;
+  readonly arrangement: Arrangement;
+}
+
+function attempt(
+  scene: Desk['scene'],
+  scale: Scale,
+  style: Style,
+  area: Extent,
+  input: PrintInput,
+  request: LabelRequest,
+): Attempt & { readonly perLabel: number } {
+  const placing = placeScene(scene, area, scale.scale);
+  const desk = makeDesk(scene, placing, style, area, input.size);
+  const labels = makeLabels(desk, request);
+  let arrangement = arrange(labels);
+  if (arrangement.colliding.length > 0) {
+    arrangement = arrange(widenLabels(desk, request, labels, arrangement.colliding));
+  }
+  return { desk, scale, arrangement, perLabel: arrangement.cost / Math.max(1, labels.length) };
+}
+
+const better = (a: Attempt, b: Attempt | null): boolean =>
+  b === null || a.arrangement.colliding.length < b.arrangement.colliding.length;
+
+/** The largest scale at which every label finds a clear place. */
+function settle(input: PrintInput, area: Extent): Attempt {
+  const scene = makeScene(input.part, input.ghosts);
+  const request: LabelRequest = { ...input, numbered: numberFindings(input.findings) };
+  let best: Attempt | null = null;
+  for (const shrink of SHRINKS) {
+    const style = styleOf(input, shrink);
+    const inner: Extent = {
+      minX: area.minX + style.edge,
+      minY: area.minY + style.edge,
+      maxX: area.maxX - style.edge,
+      maxY: area.maxY - style.edge,
+    };
+    const full = fullScale(scene.whole, inner, style.centrePast * 1.5);
+    const scales =
+      input.frame === 'sheet' ? paperScales(full, readScale(input.title?.scale ?? '')) : screenScales(full);
+    for (const scale of scales) {
+      const tried = attempt(scene, scale, style, inner, input, request);
+      if (tried.arrangement.colliding.length === 0 && tried.perLabel < GOOD_ENOUGH) return tried;
+      if (better(tried, best)) best = tried;
+    }
+    if (best !== null && best.arrangement.colliding.length === 0) return best;
+  }
+  if (best === null) throw new Error('A print needs at least one scale to try.');
+  return best;
+}
+
+/** Fields in the order in which a person measures, each once. */
+function tabOrderOf(dimensions: readonly Dimension[]): readonly string[] {
+  const fields = dimensions
+    .toSorted((a, b) => a.order - b.order)
+    .flatMap(({ field }) => (field === undefined ? [] : [field]));
+  return [...new Set(fields)];
+}
+
+/** The dimension that has focus is painted last, its lines wide. */
+function emphasise(items: readonly DisplayItem[], ids: ReadonlySet<string>): readonly DisplayItem[] {
+  const focused = (item: DisplayItem): boolean =>
+    item.kind !== 'balloon' && item.dimensionId !== undefined && ids.has(item.dimensionId);
+  return [
+    ...items.filter((item) => !focused(item)),
+    ...items
+      .filter(focused)
+      .map((item): DisplayItem => (item.kind === 'stroke' ? { ...item, weight: 'wide' } : item)),
+  ];
+}
+
+/**
+ * Draws a part with its dimensions, ghosts and findings as a display list.
+ *
+ * A drawing is in CSS pixels and uses the largest scale at which the labels stand clear; a sheet is in mm and
+ * states a scale of ISO 5455. The same input gives the same list, number for number.
+ */
+export function drawPrint(input: PrintInput): DisplayList {
+  const area = drawingAreaOf(input);
+  const { desk, scale, arrangement } = settle(input, area);
+  const ids = new Set(
+    input.dimensions.filter(({ field }) => field !== undefined && field === input.focus).map(({ id }) => id),
+  );
+  const labels = arrangement.chosen.flatMap((option) => option?.draw() ?? []);
+  const lines = labels.filter(({ kind }) => kind === 'stroke');
+  const words = labels.filter(({ kind }) => kind !== 'stroke');
+  return {
+    width: input.size.width,
+    height: input.size.height,
+    scale: scale.scale,
+    items: [...drawSheet(input, scale.stated), ...drawPart(desk), ...emphasise([...lines, ...words], ids)],
+    tabOrder: tabOrderOf(input.dimensions),
+  };
+}
