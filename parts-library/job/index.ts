@@ -1,6 +1,7 @@
 // The job: its document, changes with undo, digests, and the flow from parameters to figures and files.
-export { applyChange, changeSchema, type Applied, type Change } from './change.js';
 export { canonicalJson, digestOf } from './canonical.js';
+export { applyChange, changeSchema, type Applied, type Change } from './change.js';
+export { createDemoJob, DEMO_JOB_ID } from './demo.js';
 export {
   addRow,
   applyRemedy,
@@ -15,12 +16,40 @@ export {
   setQuantity,
   setUnit,
 } from './edits.js';
+export { createFormat } from './format.js';
 export { edit, reachOf, redo, undo, type HistoryEntry, type Step } from './history.js';
-export { freshJson, guardJson, type FreshJson, type FreshObject, type Guarded } from './json-guard.js';
+export {
+  freshJson,
+  guardJson,
+  isObject,
+  type FreshJson,
+  type FreshObject,
+  type Guarded,
+} from './json-guard.js';
 export { isStale, makeNest, nestInputsOf } from './nests.js';
 export { createJob, openJob, type OpenedJob } from './open-job.js';
 export { findingDigest, isOverridden, lapsedOverrides, overrideFinding } from './overrides.js';
+export { partFiles, type PartFile, type PartFiles, type PartFilesOptions } from './part-files.js';
+export { notesOf, printOf, titleBlockOf } from './part-print.js';
 export { pointerTo, tokensOf } from './pointer.js';
+export { PROCESS_FIELDS, type GivenProcess, type ProcessField, type ProcessInput } from './process-choice.js';
+export { settleProcess, type Settled, type SettledProcess } from './process.js';
+export {
+  continueRun,
+  resultOf,
+  runPart,
+  STAGES,
+  startRun,
+  type PartRequest,
+  type PartRun,
+  type PartValue,
+  type PrintSpecs,
+  type Progress,
+  type StageName,
+} from './run-part.js';
+export { requestForRow } from './run-row.js';
 export { jobSchema } from './schema.js';
+export { plateFor, startingShop, type RackPlate, type ShopFacts } from './shop.js';
 export { runStepper, type CreateSearch, type Stepper, type StepperRun } from './stepper.js';
+export { summarise, type CutSummary, type PartSummary, type RunSummary } from './summary.js';
 export * from './types.js';

@@ -1,0 +1,45 @@
+// The demo job: an electric haul cart for a hillside orchard.
+import type { Job } from './types.js';
+import { createJob } from './open-job.js';
+
+/** Id under which the store keeps it. */
+export const DEMO_JOB_ID = 'orchard-haul-cart';
+
+/**
+ * A fresh copy of the demo job: the adapter that joins the drive sprocket to its hub, and the motor bracket.
+ * @param computedWith what the program at hand computes with
+ */
+export function createDemoJob(computedWith: Job['computedWith']): Job {
+  const job = createJob({ id: DEMO_JOB_ID, name: 'Orchard haul cart', unit: 'mm', computedWith });
+  return {
+    ...job,
+    rows: [
+      {
+        id: 'sprocket-adapter',
+        family: 'adapter-plate',
+        name: 'Sprocket adapter',
+        quantity: 2,
+        parameters: {
+          bolts: 5,
+          boltCircle: 'adjacent 55.84 ±0.1',
+          bolt: 'M8',
+          holes: 'clearance',
+          centre: 'slip-to-weld',
+          hub: '57.15',
+          fit: '0.2',
+          outside: '130',
+          thickness: '6',
+          material: 'S275',
+          use: 'drive',
+        },
+      },
+      {
+        id: 'motor-bracket',
+        family: 'bent-bracket',
+        name: 'Motor bracket',
+        quantity: 4,
+        parameters: { legA: '60', legB: '40', width: '50', thickness: '4', bolt: 'M8', material: 'S235' },
+      },
+    ],
+  };
+}
