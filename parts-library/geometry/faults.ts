@@ -168,10 +168,10 @@ function neighbourFault(
   const b = segments[j];
   if (a === undefined || b === undefined) return undefined;
   const vertex = b.from;
+  const u = directionAlong(a, 1);
+  const v = directionAlong(b, 0);
   if (a.kind === 'line' && b.kind === 'line') {
     // Two lines from one vertex meet again only when one runs back along the other.
-    const u = directionAlong(a, 1);
-    const v = directionAlong(b, 0);
     if (u.x * v.x + u.y * v.y > 0 || Math.abs(u.x * v.y - u.y * v.x) > 1e-9) return undefined;
     return fault(
       'touches-itself',
@@ -189,9 +189,11 @@ function neighbourFault(
     }
     const { point } = meeting;
     if (shared.some((s) => Math.hypot(s.x - point.x, s.y - point.y) <= 2 * touching)) continue;
-    // A tangent join read from rounded numbers meets twice, with next to nothing between: no fault.
+    // A tangent join read from rounded numbers meets twice, with next to nothing between: no fault. A point so sharp
+    // that its sides cross is one.
+    const allowed = u.x * v.x + u.y * v.y > 0 ? tangentOverlap : touching;
     const half = pointAlong(a, segments.length === 2 ? meeting.a / 2 : (1 + meeting.a) / 2);
-    if (nearestOnSegment(b, half).distance <= tangentOverlap) continue;
+    if (nearestOnSegment(b, half).distance <= allowed) continue;
     return fault(
       meeting.tangent ? 'touches-itself' : 'crosses-itself',
       point,

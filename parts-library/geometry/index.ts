@@ -6,6 +6,7 @@ export {
   arcFromBulge,
   bulgeOf,
   directionAlong,
+  parallelSegment,
   pointAlong,
   reverseSegment,
   segmentAt,
@@ -55,6 +56,7 @@ export {
   type Nearest,
 } from './distance.js';
 export { containsContour, containsPoint, type Side } from './contain.js';
+export { roundCorners } from './fillet.js';
 export { chordContour, chordCount } from './chord.js';
 export {
   nearestWithin,
@@ -68,3 +70,11 @@ export {
 export { offsetContour } from './offset/offset-contour.js';
 export type { OffsetOptions } from './offset/offset-group.js';
 export type { Join } from './offset/carriers.js';
+export {
+  offsetRegion,
+  type Collision,
+  type RegionContour,
+  type RegionOffset,
+  type RegionPiece,
+  type RegionResult,
+} from './offset/offset-region.js';

@@ -1,5 +1,5 @@
 // Segments: the lines and arcs between vertices, and the bulge that stores an arc in one number.
-import { flattestRise } from './tolerances.js';
+import { flattestRise, negligible } from './tolerances.js';
 import type { Arc, Contour, OpenPath, Point, Segment, Vertex } from './types.js';
 
 /**
@@ -113,4 +113,29 @@ export function reverseSegment(segment: Segment): Segment {
         start: segment.start + segment.sweep,
         sweep: -segment.sweep,
       };
+}
+
+/** A segment moved `distance` mm square to its right, or undefined when that uses up the radius of an arc. */
+export function parallelSegment(segment: Segment, distance: number): Segment | undefined {
+  if (segment.kind === 'line') {
+    const u = directionAlong(segment, 0);
+    const dx = u.y * distance;
+    const dy = -u.x * distance;
+    return {
+      kind: 'line',
+      from: { x: segment.from.x + dx, y: segment.from.y + dy },
+      to: { x: segment.to.x + dx, y: segment.to.y + dy },
+    };
+  }
+  const radius = segment.radius + Math.sign(segment.sweep) * distance;
+  if (radius <= negligible) return undefined;
+  // Scaled from the centre through the stored ends, so that neighbours on the same normal get the same point.
+  const { centre, from, to } = segment;
+  const scale = radius / segment.radius;
+  return {
+    ...segment,
+    radius,
+    from: { x: centre.x + (from.x - centre.x) * scale, y: centre.y + (from.y - centre.y) * scale },
+    to: { x: centre.x + (to.x - centre.x) * scale, y: centre.y + (to.y - centre.y) * scale },
+  };
 }

@@ -30,6 +30,9 @@ export const farthestCoordinate = 1e5;
 /** How far an offset marked exact may lie from the ideal, mm. */
 export const exactOffset = 1e-6;
 
+/** An exact piece shorter than this is left out and its neighbours joined, mm: half of what an exact offset may be off. */
+export const negligible = 5e-7;
+
 /** How far an offset that is a chord polyline may lie from the ideal, on the scrap side, mm. */
 export const inexactOffset = 0.01;
 

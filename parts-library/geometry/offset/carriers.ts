@@ -6,7 +6,8 @@
 // that vertex. So the polygon engine can sort out the tangle, and each chord knows the exact curve it stands for.
 import { chordCount } from '../chord.js';
 import { boundsOf } from '../measure.js';
-import { directionAlong, segmentLength, segmentsOf } from '../segments.js';
+import { directionAlong, parallelSegment, segmentLength, segmentsOf } from '../segments.js';
+import { negligible } from '../tolerances.js';
 import type { Arc, Contour, Line, Point, Segment } from '../types.js';
 import { largestWhole, type WholePolygon } from './inflate.js';
 
@@ -42,9 +43,6 @@ export interface RawOffset {
   readonly lostArcs: number;
   readonly chordError: number;
 }
-
-/** Shorter carriers, mm, are left out and their neighbours joined: half of what an exact offset may be off. */
-export const negligible = 5e-7;
 
 /** No finer whole-number frame than this, per mm: files do not resolve more than 1e-6 mm. */
 const finestScale = 1e6;
@@ -93,31 +91,6 @@ function frameOf(contours: readonly Contour[], options: RawOptions): Frame {
     originX: (minX + maxX) / 2,
     originY: (minY + maxY) / 2,
     scale: Math.min(finestScale, largestWhole / half),
-  };
-}
-
-/** A segment moved `distance` to its right, or undefined when the offset uses up its radius. */
-export function offsetSegment(segment: Segment, distance: number): Segment | undefined {
-  if (segment.kind === 'line') {
-    const u = directionAlong(segment, 0);
-    const dx = u.y * distance;
-    const dy = -u.x * distance;
-    return {
-      kind: 'line',
-      from: { x: segment.from.x + dx, y: segment.from.y + dy },
-      to: { x: segment.to.x + dx, y: segment.to.y + dy },
-    };
-  }
-  const radius = segment.radius + Math.sign(segment.sweep) * distance;
-  if (radius <= negligible) return undefined;
-  // Scaled from the centre through the stored ends, so that neighbours on the same normal get the same point.
-  const { centre, from, to } = segment;
-  const scale = radius / segment.radius;
-  return {
-    ...segment,
-    radius,
-    from: { x: centre.x + (from.x - centre.x) * scale, y: centre.y + (from.y - centre.y) * scale },
-    to: { x: centre.x + (to.x - centre.x) * scale, y: centre.y + (to.y - centre.y) * scale },
   };
 }
 
@@ -242,7 +215,7 @@ function addLoop(builder: Builder, segments: readonly Segment[], base: number, o
     const after = corners[i];
     const tipBefore = before?.kind === 'mitre' ? before.tip : undefined;
     const tipAfter = after?.kind === 'mitre' ? after.tip : undefined;
-    const curve = offsetSegment(segment, distance);
+    const curve = parallelSegment(segment, distance);
     if (curve === undefined) {
       joined = addLostArc(builder, segment, distance, joined);
       if (builder.carriers.length === head) headIsCarrier = false;

@@ -2,9 +2,9 @@
 import { GeometryError } from '../errors.js';
 import { isCircle } from '../make.js';
 import { isOutline } from '../measure.js';
+import { negligible } from '../tolerances.js';
 import { trustedContour } from '../trust.js';
 import type { Contour, OffsetPiece, OffsetResult } from '../types.js';
-import { negligible } from './carriers.js';
 import { offsetGroup, type OffsetOptions } from './offset-group.js';
 
 /**

@@ -3,7 +3,7 @@
 // chords on the scrap side.
 import { GeometryError } from '../errors.js';
 import { findFaults } from '../faults.js';
-import { boundsOf, isOutline, signedAreaOf } from '../measure.js';
+import { areaOf, boundsOf, isOutline, signedAreaOf } from '../measure.js';
 import { packContours, type PackedContours } from '../pack.js';
 import { inexactOffset, mitreLimit, topologyChord } from '../tolerances.js';
 import { trustedContour } from '../trust.js';
@@ -43,9 +43,9 @@ export function offsetGroup(
   options: OffsetOptions = {},
 ): GroupResult {
   const kept = contours.filter((contour) => !vanishes(contour, distance));
-  // When every outline is gone there is no metal left to bound.
-  const solid = contours.some(isOutline);
-  if (kept.length === 0 || (solid && !kept.some(isOutline))) return { pieces: [], lostArcs: 0 };
+  // The outermost contour says whether the group bounds metal or, all being in one hole of it, scrap.
+  const solid = isOutline(largest(contours));
+  if (!kept.some((contour) => isOutline(contour) === solid)) return { pieces: [], lostArcs: 0 };
   const join = options.join ?? 'round';
   const limit = Math.max(1, options.mitreLimit ?? mitreLimit);
   const chordError = firstChordError(distance, options.chordError ?? topologyChord);
@@ -62,6 +62,10 @@ export function offsetGroup(
     if (pieces !== undefined) return { pieces, lostArcs: raw.lostArcs };
   }
   return { pieces: chordPieces(kept, distance, { join, limit, solid }), lostArcs: 0 };
+}
+
+function largest(contours: readonly Contour[]): Contour {
+  return contours.reduce((best, c) => (Math.abs(areaOf(c)) > Math.abs(areaOf(best)) ? c : best));
 }
 
 /** True when a contour is too narrow to survive an offset towards its inside. */

@@ -1,8 +1,9 @@
 // Rebuilding: from the runs of a boundary polygon to vertices computed on the exact curves.
 import { curveMeetings, locate } from '../intersect.js';
 import { bulgeOf } from '../segments.js';
+import { negligible } from '../tolerances.js';
 import type { Point, Vertex } from '../types.js';
-import { negligible, type Carrier } from './carriers.js';
+import type { Carrier } from './carriers.js';
 import type { Run } from './trace.js';
 
 /** Vertices of one boundary and, for each segment, its source segment (-1: a rounded corner). */

@@ -1,0 +1,36 @@
+// The part of jsts that the tests use as an independent referee: polygons, areas, buffers and validity.
+declare module 'jsts/org/locationtech/jts/geom/Coordinate.js' {
+  export default class Coordinate {
+    constructor(x: number, y: number);
+    readonly x: number;
+    readonly y: number;
+  }
+}
+declare module 'jsts/org/locationtech/jts/geom/GeometryFactory.js' {
+  import type Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
+  export interface Geometry {
+    getArea(): number;
+    getLength(): number;
+    getCentroid(): { getX(): number; getY(): number };
+    isEmpty(): boolean;
+  }
+  export interface LinearRing extends Geometry {
+    readonly ring: true;
+  }
+  export default class GeometryFactory {
+    createLinearRing(coordinates: Coordinate[]): LinearRing;
+    createPolygon(shell: LinearRing, holes?: LinearRing[]): Geometry;
+  }
+}
+declare module 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js' {
+  import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
+  export default class BufferOp {
+    static bufferOp(geometry: Geometry, distance: number, quadrantSegments: number): Geometry;
+  }
+}
+declare module 'jsts/org/locationtech/jts/operation/valid/IsValidOp.js' {
+  import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
+  export default class IsValidOp {
+    static isValid(geometry: Geometry): boolean;
+  }
+}
