@@ -21,5 +21,8 @@ if (missing.length > 0) {
   process.exit(1);
 }
 
-const built = spawnSync('npm', ['run', '--silent', 'build'], { stdio: 'inherit', shell: process.platform === 'win32' });
+const built = spawnSync('npm', ['run', '--silent', 'build'], {
+  stdio: 'inherit',
+  shell: process.platform === 'win32',
+});
 process.exit(built.status ?? 1);

@@ -8,13 +8,12 @@ export interface BoltPattern {
   readonly fieldPrefix: '' | 'pattern2.';
   readonly thread: Thread;
   readonly count: number;
-  /** Diameter of the circle and its half range, mm. */
+  /** Diameter of the circle and its half range, mm; undefined when a reading came without its ±. */
   readonly circle: number;
-  readonly circlePlusMinus: number;
+  readonly circlePlusMinus: number | undefined;
   readonly made: 'clearance' | 'tapped' | 'drill' | 'plain';
   /** Finished hole, mm: clearance, plain, or tap drill. */
   readonly holeDiameter: number;
-  /** Smallest hole that the bolt passes through in this plate, mm: the thread's own diameter when tapped. */
   readonly holes: readonly { readonly featureId: string; readonly at: Point }[];
   /** Hole in the part that is bolted on, as measured. */
   readonly boltedHole?: { readonly diameter: number; readonly plusMinus: number };

@@ -85,7 +85,7 @@ export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Findin
         ? 'fixed'
         : { diameter: pattern.holeDiameter, plusMinus: cut ? facts.holeKerf.plusMinus : 0 },
     there: pattern.boltedHole,
-    circlePlusMinus: pattern.circlePlusMinus,
+    circlePlusMinus: pattern.circlePlusMinus ?? 0,
     placing: cut
       ? { says: 'place of the cut hole', amount: tolerance.amount / 2 }
       : { says: 'drift of a drill from its mark', amount: facts.drillDrift.amount },
@@ -107,7 +107,7 @@ export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Findin
       ...place,
       level,
       title,
-      says: `Room beside the bolt ${facts.format.length(budget.room)} (${kind} fastener); used up by ${list || 'nothing stated'}. ${
+      says: `Room beside the bolt ${facts.format.length(budget.room)} (${kind} fastener); used up by ${list || 'nothing stated'}. ${pattern.circlePlusMinus === undefined ? 'The circle’s ± was not given and counts as nothing. ' : ''}${
         level === 'pass'
           ? ''
           : `A bolted hole larger by ${mm(2 * Math.min(budget.worst, 0))}, a looser hole here, or a smaller measuring ± would do; or drill this plate through the bolted part.`

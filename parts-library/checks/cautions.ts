@@ -11,7 +11,9 @@ const PRACTICE: Source = {
   certainty: 'common practice',
 };
 
-const USE_WORDS: Readonly<Record<Exclude<PartUse, 'other'>, { readonly title: string; readonly says: string }>> = {
+const USE_WORDS: Readonly<
+  Record<Exclude<PartUse, 'other'>, { readonly title: string; readonly says: string }>
+> = {
   brake: {
     title: 'Brake part: have a qualified person check it',
     says: 'These checks screen geometry and static strength only. Cut edges are notched and hard; fatigue is not covered. Local vehicle rules may forbid welded or home-made brake parts.',
@@ -70,7 +72,9 @@ const HUB_SOURCE: Source = {
 };
 
 /** What the hub's steel means for the weld. */
-export function checkHubSteel(steel: 'unknown' | 'carbon' | 'leaded' | 'hardened' | 'plated'): readonly Finding[] {
+export function checkHubSteel(
+  steel: 'unknown' | 'carbon' | 'leaded' | 'hardened' | 'plated',
+): readonly Finding[] {
   if (steel === 'carbon') return [];
   const words = HUB_WORDS[steel];
   return [

@@ -77,7 +77,8 @@ export function checkChainRoom(
   facts: Facts,
 ): readonly Finding[] {
   const limit = maxHubDiameter(input.chain.pitch, input.teeth);
-  const circle = input.chain.plateHeight === undefined ? undefined : sidePlateCircle(input.chain, input.teeth);
+  const circle =
+    input.chain.plateHeight === undefined ? undefined : sidePlateCircle(input.chain, input.teeth);
   const rows = [
     { code: 'chain-room', what: 'Plate outside', reach: input.reach, field: 'outside' },
     ...(input.headReach === undefined

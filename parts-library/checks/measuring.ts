@@ -22,7 +22,9 @@ function readingPlusMinus(reading: Tagged): number | undefined {
       return reading.plusMinus;
     case 'edges':
     case 'across':
-      return reading.plusMinus === undefined ? undefined : reading.plusMinus + (('hole' in reading ? reading.hole?.plusMinus : undefined) ?? 0);
+      return reading.plusMinus === undefined
+        ? undefined
+        : reading.plusMinus + (('hole' in reading ? reading.hole?.plusMinus : undefined) ?? 0);
     default:
       return undefined;
   }
@@ -32,7 +34,9 @@ function readingPlusMinus(reading: Tagged): number | undefined {
 function checkPlaces(pattern: BoltPattern, circle: BoltCircle, facts: Facts): readonly Finding[] {
   if (circle.holes === undefined || circle.holes.length === 0) return [];
   const worst = circle.holes.reduce((a, b) => (Math.abs(b.error) > Math.abs(a.error) ? b : a));
-  const list = circle.holes.map(({ error }, index) => `${index + 1}: ${facts.format.length(error)}`).join(', ');
+  const list = circle.holes
+    .map(({ error }, index) => `${index + 1}: ${facts.format.length(error)}`)
+    .join(', ');
   return [
     found({
       code: 'hole-places',
@@ -49,13 +53,26 @@ function checkPlaces(pattern: BoltPattern, circle: BoltCircle, facts: Facts): re
 }
 
 /** The pair that would measure the circle best, said when another was measured. */
-function checkPair(pattern: BoltPattern, circle: BoltCircle, readings: readonly Tagged[], facts: Facts): readonly Finding[] {
+function checkPair(
+  pattern: BoltPattern,
+  circle: BoltCircle,
+  readings: readonly Tagged[],
+  facts: Facts,
+): readonly Finding[] {
   const reading = readings[0];
-  if (reading === undefined || reading.way === 'circle' || reading.way === 'centres' || reading.way === 'from-bore') return [];
+  if (
+    reading === undefined ||
+    reading.way === 'circle' ||
+    reading.way === 'centres' ||
+    reading.way === 'from-bore'
+  )
+    return [];
   const plusMinus = readingPlusMinus(reading);
   const best = bestReading(pattern.count, plusMinus ?? USUAL_READING);
   const step = reading.way === 'across' ? Math.floor(pattern.count / 2) : reading.step;
-  const now = best.plusMinus * (Math.sin((Math.PI * best.step) / pattern.count) / Math.sin((Math.PI * step) / pattern.count));
+  const now =
+    best.plusMinus *
+    (Math.sin((Math.PI * best.step) / pattern.count) / Math.sin((Math.PI * step) / pattern.count));
   const improves = now - best.plusMinus > 0.005;
   const stated = plusMinus === undefined ? `a reading of ±${USUAL_READING} mm (no ± was given)` : `this ±`;
   return [

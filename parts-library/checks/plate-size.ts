@@ -28,9 +28,7 @@ export function checkPlateSize(part: Part, facts: Facts): readonly Finding[] {
       code: 'plate-size',
       level: fits ? 'pass' : 'stop',
       field: 'outside',
-      title: fits
-        ? `Fits on ${facts.plateSize.name}`
-        : `Does not fit on ${facts.plateSize.name}`,
+      title: fits ? `Fits on ${facts.plateSize.name}` : `Does not fit on ${facts.plateSize.name}`,
       says: `Needs ${facts.format.length(longNeeded)} × ${facts.format.length(shortNeeded)} with a margin of ${facts.format.length(margin)}; the plate is ${facts.format.length(longThere)} × ${facts.format.length(shortThere)}.`,
       value: quantity(longNeeded, 'mm'),
       limit: quantity(longThere, 'mm'),

@@ -62,14 +62,25 @@ export function checkSeat(pattern: BoltPattern, beside: HubBeside, facts: Facts)
       limit: quantity(needed, 'mm'),
       formula: `${digits(beside.hub)} + 2 × ${digits(beside.leg)} + ${SEAT_CLEARANCE} = ${digits(needed)}`,
       ...(!clearsWeld && beside.sides === 'both'
-        ? { remedies: [{ says: 'Weld the far face only', change: [{ op: 'add' as const, path: '/weldSides', value: 'one' }] }] }
+        ? {
+            remedies: [
+              {
+                says: 'Weld the far face only',
+                change: [{ op: 'add' as const, path: '/weldSides', value: 'one' }],
+              },
+            ],
+          }
         : {}),
     }),
   ];
 }
 
 /** Head, washer and socket beside hub and weld, and between neighbouring bolts. */
-export function checkHeadRoom(pattern: BoltPattern, beside: HubBeside | undefined, facts: Facts): readonly Finding[] {
+export function checkHeadRoom(
+  pattern: BoltPattern,
+  beside: HubBeside | undefined,
+  facts: Facts,
+): readonly Finding[] {
   const envelope = boltEnvelope(pattern.thread);
   const first = pattern.holes[0];
   const second = pattern.holes[1];

@@ -1,6 +1,13 @@
 // Round openings against what the torch can cut in this plate; the remedy is a centre mark and a drill.
 import { isCircle } from '../geometry/index.js';
-import { isOpening, type CutFeature, type Finding, type Level, type Part, type Remedy } from '../model/index.js';
+import {
+  isOpening,
+  type CutFeature,
+  type Finding,
+  type Level,
+  type Part,
+  type Remedy,
+} from '../model/index.js';
 import { holeVerdict, type HoleJudgement } from '../process/index.js';
 import type { Facts } from './facts.js';
 import { found, quantity } from './findings.js';

@@ -41,7 +41,11 @@ export function checkThreadEngagement(
         field: `${pattern.fieldPrefix}bolt`,
         title: `Thread strength of ${pattern.thread.name} in ${facts.format.length(plate.thickness)} plate not known`,
         says: 'No limits of size are held for this thread, so its strip strength cannot be computed. One diameter of engagement in mild steel is the usual rule.',
-        source: { title: 'Engagement of one diameter in mild steel', where: 'shop rule', certainty: 'common practice' },
+        source: {
+          title: 'Engagement of one diameter in mild steel',
+          where: 'shop rule',
+          certainty: 'common practice',
+        },
       }),
     ];
   }
@@ -68,7 +72,13 @@ export function checkThreadEngagement(
             remedies: [
               {
                 says: 'Use clearance holes and nuts',
-                change: [{ op: 'add' as const, path: `/${pattern.fieldPrefix.replace('.', '/')}holes`, value: 'clearance' }],
+                change: [
+                  {
+                    op: 'add' as const,
+                    path: `/${pattern.fieldPrefix.replace('.', '/')}holes`,
+                    value: 'clearance',
+                  },
+                ],
               },
             ],
           }

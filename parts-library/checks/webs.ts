@@ -58,7 +58,9 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
   const hollows = hollowsOf(part);
   const least = Math.max(part.thickness, 3);
   const wanted = Math.max(1.5 * part.thickness, 3);
-  let thinnest: { readonly a: Hollow; readonly b: Hollow; readonly gap: ReturnType<typeof distanceBetweenContours> } | undefined;
+  let thinnest:
+    | { readonly a: Hollow; readonly b: Hollow; readonly gap: ReturnType<typeof distanceBetweenContours> }
+    | undefined;
   for (const [index, a] of hollows.entries()) {
     for (const b of hollows.slice(index + 1)) {
       const gap = distanceBetweenContours(a.contour, b.contour);
@@ -67,7 +69,11 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
   }
   if (thinnest === undefined) return [];
   const { a, b, gap } = thinnest;
-  const level = judge(['stop', gap.distance <= 0], ['caution', gap.distance < least], ['note', gap.distance < wanted]);
+  const level = judge(
+    ['stop', gap.distance <= 0],
+    ['caution', gap.distance < least],
+    ['note', gap.distance < wanted],
+  );
   return [
     found({
       code: 'web',

@@ -4,12 +4,12 @@
 export interface Format {
   readonly unit: 'mm' | 'in';
   /** `35 mm` or `1.378 in`. */
-  length(mm: number): string;
+  readonly length: (mm: number) => string;
   /** The same without its unit, for a drawing whose title block states the unit. */
-  bare(mm: number): string;
+  readonly bare: (mm: number) => string;
   /** `35 mm ±0.1`. */
-  lengthWithin(mm: number, plusMinus: number): string;
-  force(newtons: number): string;
-  torque(newtonMetres: number): string;
-  stress(megapascals: number): string;
+  readonly lengthWithin: (mm: number, plusMinus: number) => string;
+  readonly force: (newtons: number) => string;
+  readonly torque: (newtonMetres: number) => string;
+  readonly stress: (megapascals: number) => string;
 }

@@ -50,27 +50,34 @@ export type Dimension = LinearDimension | RoundDimension | LeaderDimension | Ang
 
 /** What a ghost stands for; the drawing gives each its ISO 128 line. */
 export type GhostKind =
-  | 'mating-part'
-  | 'chain'
-  | 'hub'
-  | 'weld'
-  | 'bolt-head'
-  | 'socket'
-  | 'folded'
-  | 'bolt-circle'
-  | 'thread';
+  'mating-part' | 'chain' | 'hub' | 'weld' | 'bolt-head' | 'socket' | 'folded' | 'bolt-circle' | 'thread';
 
 export interface Ghost {
   readonly id: string;
   readonly kind: GhostKind;
   /** Short label, shown with a leader when there is room, for example `side plates ⌀190.1`. */
   readonly label?: string;
-  readonly shape: { readonly circle: { readonly centre: Point; readonly radius: number } } | { readonly contour: Contour } | { readonly path: OpenPath };
+  readonly shape:
+    | { readonly circle: { readonly centre: Point; readonly radius: number } }
+    | { readonly contour: Contour }
+    | { readonly path: OpenPath };
 }
 
 /** One step of the run sheet for a part: what is done after (or before) the torch. */
 export interface ShopStep {
-  readonly kind: 'deburr' | 'grind' | 'drill' | 'tap' | 'ream' | 'bore' | 'countersink' | 'bend' | 'fit' | 'weld' | 'measure' | 'caution';
+  readonly kind:
+    | 'deburr'
+    | 'grind'
+    | 'drill'
+    | 'tap'
+    | 'ream'
+    | 'bore'
+    | 'countersink'
+    | 'bend'
+    | 'fit'
+    | 'weld'
+    | 'measure'
+    | 'caution';
   readonly says: string;
   readonly featureIds?: readonly string[];
 }

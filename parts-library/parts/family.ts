@@ -1,7 +1,16 @@
 // The contract of a part family: one declaration gives drawing, checks, dimensions, flags, API and print.
 import { z } from 'zod';
 import type { Facts } from '../checks/index.js';
-import type { Dimension, Finding, Format, Ghost, JsonObject, Part, ShopStep, Staged } from '../model/index.js';
+import type {
+  Dimension,
+  Finding,
+  Format,
+  Ghost,
+  JsonObject,
+  Part,
+  ShopStep,
+  Staged,
+} from '../model/index.js';
 import type { Unit } from '../units/index.js';
 import type { Field, FieldInfo } from './fields/field-info.js';
 import { createFieldKit, type FieldKit } from './fields/field-kit.js';

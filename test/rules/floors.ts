@@ -37,13 +37,17 @@ export function roomOf(file: string): string {
 export function judgeImport(from: string, to: string): string | undefined {
   const [here, there] = [roomOf(from), roomOf(to)];
   if (here === there) return undefined;
-  if (here === 'index') return to.endsWith('/index.ts') ? undefined : `${from} imports ${to}: only a room's index.ts may be re-exported.`;
+  if (here === 'index')
+    return to.endsWith('/index.ts')
+      ? undefined
+      : `${from} imports ${to}: only a room's index.ts may be re-exported.`;
   if (there === 'index') {
     return here === 'server' || here === 'client'
       ? undefined
       : `${from} imports the library's public face; a room imports its neighbour's index.ts.`;
   }
-  if (!(FLOORS[here] ?? []).includes(there)) return `${from} imports ${to}: ${here} may not look up to ${there}.`;
+  if (!(FLOORS[here] ?? []).includes(there))
+    return `${from} imports ${to}: ${here} may not look up to ${there}.`;
   if (!to.endsWith(`${there}/index.ts`)) return `${from} imports ${to}: go through ${there}/index.ts.`;
   return undefined;
 }

@@ -19,11 +19,17 @@ function listSources(folder: string): readonly string[] {
 
 function importsOf(file: string): readonly { readonly to: string; readonly typeOnly: boolean }[] {
   const text = readFileSync(join(top, file), 'utf8');
-  const statements = text.matchAll(/(?:^|\n)\s*(?:import|export)\s+(type\s)?[^;'"]*?from\s+['"](\.[^'"]+)['"]/g);
+  const statements = text.matchAll(
+    /(?:^|\n)\s*(?:import|export)\s+(type\s)?[^;'"]*?from\s+['"](\.[^'"]+)['"]/g,
+  );
   const dynamic = text.matchAll(/import\(\s*['"](\.[^'"]+)['"]\s*\)/g);
   const resolve = (specifier: string): string => {
     const bare = normalize(join(dirname(file), specifier)).replaceAll('\\', '/');
-    return [bare.replace(/\.js$/, '.ts'), bare.replace(/\.js$/, '.tsx'), bare].find((path) => existsSync(join(top, path))) ?? bare;
+    return (
+      [bare.replace(/\.js$/, '.ts'), bare.replace(/\.js$/, '.tsx'), bare].find((path) =>
+        existsSync(join(top, path)),
+      ) ?? bare
+    );
   };
   return [
     ...[...statements].map((match) => ({ to: resolve(match[2] ?? ''), typeOnly: match[1] !== undefined })),
@@ -50,7 +56,10 @@ function findCircles(graph: ReadonlyMap<string, readonly string[]>): readonly st
 }
 
 /** Every source file is reached by some test, directly or through what the test imports. */
-function findUntested(sources: readonly string[], graph: ReadonlyMap<string, readonly string[]>): readonly string[] {
+function findUntested(
+  sources: readonly string[],
+  graph: ReadonlyMap<string, readonly string[]>,
+): readonly string[] {
   const reached = new Set<string>();
   const walk = (file: string): void => {
     if (reached.has(file)) return;
@@ -67,19 +76,27 @@ function checkBundle(): readonly string[] {
   const folder = join(top, 'dist', 'client');
   const page = join(folder, 'index.html');
   if (!existsSync(page)) return [];
-  const scripts = [...readFileSync(page, 'utf8').matchAll(/(?:src|href)="\/?([^"]+\.js)"/g)].map((match) => match[1] ?? '');
+  const scripts = [...readFileSync(page, 'utf8').matchAll(/(?:src|href)="\/?([^"]+\.js)"/g)].map(
+    (match) => match[1] ?? '',
+  );
   const bytes = scripts.reduce((sum, script) => sum + gzipSync(readFileSync(join(folder, script))).length, 0);
   const kilobytes = bytes / 1000;
   return kilobytes > SCRIPT_BUDGET_KILOBYTES
-    ? [`The page loads ${kilobytes.toFixed(1)} kB of script (gzip); the budget is ${SCRIPT_BUDGET_KILOBYTES} kB.`]
+    ? [
+        `The page loads ${kilobytes.toFixed(1)} kB of script (gzip); the budget is ${SCRIPT_BUDGET_KILOBYTES} kB.`,
+      ]
     : [];
 }
 
-const sources = ['parts-library', 'server', 'client'].flatMap(listSources).filter((file) => !file.endsWith('vite.config.ts'));
+const sources = ['parts-library', 'server', 'client']
+  .flatMap(listSources)
+  .filter((file) => !file.endsWith('vite.config.ts'));
 const tests = listSources('test');
 const all = [...sources, ...tests];
 const imports = new Map(all.map((file) => [file, importsOf(file)]));
-const graph = new Map(all.map((file) => [file, (imports.get(file) ?? []).filter((one) => !one.typeOnly).map(({ to }) => to)]));
+const graph = new Map(
+  all.map((file) => [file, (imports.get(file) ?? []).filter((one) => !one.typeOnly).map(({ to }) => to)]),
+);
 const wholeGraph = new Map(all.map((file) => [file, (imports.get(file) ?? []).map(({ to }) => to)]));
 
 const complaints = [

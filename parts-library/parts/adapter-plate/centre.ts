@@ -15,7 +15,7 @@ export interface Centre {
   readonly drawn: number;
   readonly finish: HoleFinish;
   /** Hub that goes in, mm, and the ± of its reading. */
-  readonly hub?: { readonly diameter: number; readonly plusMinus: number };
+  readonly hub?: { readonly diameter: number; readonly plusMinus: number | undefined };
   readonly welded: boolean;
 }
 
@@ -59,7 +59,7 @@ export function resolveCentre(p: AdapterPlate): CentreResult {
       drawn,
       finish: machined ? 'bore' : 'cut',
       welded: way !== 'plain' && p.hub !== undefined,
-      ...(p.hub === undefined ? {} : { hub: { diameter: p.hub.mm, plusMinus: p.hub.plusMinus ?? 0 } }),
+      ...(p.hub === undefined ? {} : { hub: { diameter: p.hub.mm, plusMinus: p.hub.plusMinus } }),
     },
   };
 }
@@ -68,7 +68,9 @@ export function resolveCentre(p: AdapterPlate): CentreResult {
 export function drawCentre(
   p: AdapterPlate,
   centre: Centre,
-): { readonly ok: true; readonly value: CutFeature } | { readonly ok: false; readonly field: string; readonly says: string } {
+):
+  | { readonly ok: true; readonly value: CutFeature }
+  | { readonly ok: false; readonly field: string; readonly says: string } {
   const feature = (contour: Contour, name: string): CutFeature => ({
     id: 'centre',
     name,
@@ -78,13 +80,20 @@ export function drawCentre(
     hole: { finish: centre.finish, size: centre.finished, takes: centre.hub?.diameter ?? centre.finished },
   });
   if (p.keyway === 'none' || centre.way !== 'plain') {
-    return { ok: true, value: feature(circleContour({ x: 0, y: 0 }, centre.drawn / 2, 'opening'), 'centre opening') };
+    return {
+      ok: true,
+      value: feature(circleContour({ x: 0, y: 0 }, centre.drawn / 2, 'opening'), 'centre opening'),
+    };
   }
   const key = findKey(centre.finished, p.keyway);
   if (!key.found) return { ok: false, field: 'keyway', says: key.says };
   const vertices = keyedBore(centre.finished, key.row.width, centre.finished + key.row.hubDepth);
   if (vertices.length === 0) {
-    return { ok: false, field: 'keyway', says: `The keyway of ${key.row.width} mm leaves no bore of ${centre.finished} mm.` };
+    return {
+      ok: false,
+      field: 'keyway',
+      says: `The keyway of ${key.row.width} mm leaves no bore of ${centre.finished} mm.`,
+    };
   }
   return { ok: true, value: feature(makeContour(vertices, { direction: 'opening' }), 'keyed bore') };
 }

@@ -37,20 +37,29 @@ function measured(
   });
   const shifted = (from: Point, towards: Point, by: number): Point => {
     const length = Math.hypot(towards.x - from.x, towards.y - from.y) || 1;
-    return { x: from.x + ((towards.x - from.x) * by) / length, y: from.y + ((towards.y - from.y) * by) / length };
+    return {
+      x: from.x + ((towards.x - from.x) * by) / length,
+      y: from.y + ((towards.y - from.y) * by) / length,
+    };
   };
   if (reading === undefined) return asCircle();
   switch (reading.way) {
-    case 'circle':
-    case 'centres':
-      return asCircle();
     case 'steps': {
       const to = other(reading.step);
-      return { ...base, kind: 'linear', from: first, to, along: 'aligned', text: within(context, reading.distance, reading.plusMinus) };
+      return {
+        ...base,
+        kind: 'linear',
+        from: first,
+        to,
+        along: 'aligned',
+        text: within(context, reading.distance, reading.plusMinus),
+      };
     }
     case 'edges': {
       const to = other(reading.step);
-      const by = ((reading.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter) / 2) * (reading.side === 'near' ? 1 : -1);
+      const by =
+        ((reading.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter) / 2) *
+        (reading.side === 'near' ? 1 : -1);
       return {
         ...base,
         kind: 'linear',
@@ -82,6 +91,8 @@ function measured(
         along: 'aligned',
         text: within(context, reading.distance, reading.plusMinus),
       };
+    default:
+      return asCircle();
   }
 }
 
@@ -104,7 +115,9 @@ function centreText({ centre }: Resolved, context: DrawContext): string {
   const cut = `cut ⌀${context.format.bare(centre.drawn)}`;
   switch (centre.way) {
     case 'slip-to-weld':
-      return centre.drawn === centre.finished ? `${finished}, slip to weld` : `${finished}, slip to weld; ${cut}, grind`;
+      return centre.drawn === centre.finished
+        ? `${finished}, slip to weld`
+        : `${finished}, slip to weld; ${cut}, grind`;
     case 'bore-after':
       return `${cut}, bore to ${finished}`;
     case 'turned':
@@ -115,7 +128,11 @@ function centreText({ centre }: Resolved, context: DrawContext): string {
 }
 
 /** About a dozen dimensions; each with a `field` is edited where it stands. */
-export function adapterPlateDimensions(_part: Part, p: AdapterPlate, context: DrawContext): readonly Dimension[] {
+export function adapterPlateDimensions(
+  _part: Part,
+  p: AdapterPlate,
+  context: DrawContext,
+): readonly Dimension[] {
   const answer = resolve(p);
   if (!answer.ok) return [];
   const r = answer.value;
@@ -126,7 +143,12 @@ export function adapterPlateDimensions(_part: Part, p: AdapterPlate, context: Dr
     const { id, fieldPrefix } = one.pattern;
     const readings = one.parameters.boltCircle.measure.readings;
     dimensions.push(
-      measured(one, readings[0], { id: `${id}.circle`, field: `${fieldPrefix}boltCircle`, order: next() }, context),
+      measured(
+        one,
+        readings[0],
+        { id: `${id}.circle`, field: `${fieldPrefix}boltCircle`, order: next() },
+        context,
+      ),
     );
     if (readings[0]?.way !== 'circle') {
       dimensions.push({

@@ -1,7 +1,7 @@
 // Draws an adapter plate: outline, openings, marks and label, finished sizes, origin in the middle.
 import { circleContour } from '../../geometry/index.js';
 import type { Feature, Finding, Part, Staged } from '../../model/index.js';
-import { letterText } from '../lettering/strokes.js';
+import { drawLabel } from './label.js';
 import type { AdapterPlate } from './parameters.js';
 import type { ResolvedPattern } from './pattern.js';
 import { resolve } from './resolve.js';
@@ -50,29 +50,20 @@ const refusal = (field: string, says: string): Finding => ({
 export function drawAdapterPlate(p: AdapterPlate): Staged<Part | undefined> {
   const answer = resolve(p);
   if (!answer.ok) return { value: undefined, findings: [refusal(answer.field, answer.says)] };
-  const { patterns, centre, centreFeature, outside, lightening } = answer.value;
-  const bolts = Math.min(...patterns.map(({ circle }) => circle.diameter / 2));
-  // Under the middle, between the centre opening and the bolts; the checks say when something is in the way.
-  const labelAt = { x: 0, y: -((centre?.drawn ?? 0) / 2 + bolts) / 2 };
-  const lettering =
-    p.label === undefined || p.label === '' ? undefined : letterText(p.label, labelAt, p.labelHeight.mm);
-  const features: readonly Feature[] = [
+  const { patterns, centreFeature, outside, lightening } = answer.value;
+  const plain: readonly Feature[] = [
     { id: 'outline', name: 'outline', purpose: 'outline', contour: outside.contour },
     ...(centreFeature === undefined ? [] : [centreFeature]),
     ...patterns.flatMap(drawPattern),
-    ...lightening.map(
-      (at, index): Feature => ({
-        id: `lightening.${index + 1}`,
-        name: `lightening hole ${index + 1}`,
-        purpose: 'opening',
-        contour: circleContour(at, p.lighteningDiameter.mm / 2, 'opening'),
-        hole: { finish: 'cut', size: p.lighteningDiameter.mm },
-      }),
-    ),
-    ...(lettering?.strokes ?? []).map(
-      (path, index): Feature => ({ id: `label.${index + 1}`, name: 'label', purpose: 'etch', path }),
-    ),
+    ...lightening.map((at, index): Feature => ({
+      id: `lightening.${index + 1}`,
+      name: `lightening hole ${index + 1}`,
+      purpose: 'opening',
+      contour: circleContour(at, p.lighteningDiameter.mm / 2, 'opening'),
+      hole: { finish: 'cut', size: p.lighteningDiameter.mm },
+    })),
   ];
+  const features = [...plain, ...drawLabel(p, answer.value, plain)];
   return {
     value: {
       family: FAMILY_ID,

@@ -1,6 +1,12 @@
 // Ghosts of what an adapter plate mates with: hub, weld, bolt heads, sockets, chain and sprocket.
 import type { Facts } from '../../checks/index.js';
-import { boltEnvelope, findChain, outsideDiameter, pitchDiameter, sidePlateCircle } from '../../handbook/index.js';
+import {
+  boltEnvelope,
+  findChain,
+  outsideDiameter,
+  pitchDiameter,
+  sidePlateCircle,
+} from '../../handbook/index.js';
 import type { Ghost, Part } from '../../model/index.js';
 import type { AdapterPlate } from './parameters.js';
 import { resolve } from './resolve.js';
@@ -77,7 +83,12 @@ function chainGhosts(p: AdapterPlate, facts: Facts): readonly Ghost[] {
   const sides = chain.row.plateHeight === undefined ? undefined : sidePlateCircle(chain.row, p.teeth);
   return [
     circle('sprocket', 'mating-part', outsideDiameter(chain.row.pitch, p.teeth)),
-    circle('chain.pitch', 'chain', pitchDiameter(chain.row.pitch, p.teeth), `${chain.row.name} × ${p.teeth} teeth`),
+    circle(
+      'chain.pitch',
+      'chain',
+      pitchDiameter(chain.row.pitch, p.teeth),
+      `${chain.row.name} × ${p.teeth} teeth`,
+    ),
     ...(sides === undefined
       ? []
       : [circle('chain.sides', 'chain', sides, `side plates ⌀${facts.format.bare(sides)}`)]),

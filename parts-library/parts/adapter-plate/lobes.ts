@@ -31,15 +31,35 @@ const RADIANS = Math.PI / 180;
  *
  * @example scallopForFloor(30, 47.5, 12, 72 * Math.PI / 180)
  */
-export function scallopForFloor(floor: number, reach: number, ear: number, spread: number): number | undefined {
+export function scallopForFloor(
+  floor: number,
+  reach: number,
+  ear: number,
+  spread: number,
+): number | undefined {
   const half = Math.cos(spread / 2);
   const below = 2 * (floor - reach * half - ear);
   const radius = (ear * ear - floor * floor - reach * reach + 2 * reach * floor * half) / below;
   return Number.isFinite(radius) && radius > 0 ? radius : undefined;
 }
 
+/**
+ * The hollow that comes nearest to `floor` without passing it. Between close ears even the smallest hollow, a half
+ * circle on the line of their centres, stays above the floor; then that one is taken.
+ */
+function deepestScallop(floor: number, reach: number, ear: number, spread: number): number | undefined {
+  const smallest = reach * Math.sin(spread / 2) - ear;
+  const lowest = reach * Math.cos(spread / 2) - smallest;
+  return floor <= lowest ? smallest : scallopForFloor(floor, reach, ear, spread);
+}
+
 /** Distance from the middle to the floor of a hollow of radius `scallop`; undefined when the ears are too far apart for it. */
-export function floorOfScallop(scallop: number, reach: number, ear: number, spread: number): number | undefined {
+export function floorOfScallop(
+  scallop: number,
+  reach: number,
+  ear: number,
+  spread: number,
+): number | undefined {
   const inside = (ear + scallop) ** 2 - (reach * Math.sin(spread / 2)) ** 2;
   if (inside < 0) return undefined;
   return reach * Math.cos(spread / 2) + Math.sqrt(inside) - scallop;
@@ -76,9 +96,7 @@ function hollowBetween(
   wanted: { readonly scallop?: number | undefined; readonly floor: number },
 ): Hollow | undefined {
   const spread = (((b.degrees - a.degrees) % 360) + 360) % 360 || 360;
-  if (spread >= 180 && wanted.scallop === undefined && spread !== 180) return undefined;
-  const radius =
-    wanted.scallop ?? scallopForFloor(wanted.floor, a.reach, ear, spread * RADIANS);
+  const radius = wanted.scallop ?? deepestScallop(wanted.floor, a.reach, ear, spread * RADIANS);
   if (radius === undefined) return undefined;
   const floor = floorOfScallop(radius, a.reach, ear, spread * RADIANS);
   if (floor === undefined) return undefined;

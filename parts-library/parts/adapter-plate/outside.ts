@@ -35,7 +35,8 @@ export function drawOutside(
   centre: Centre | undefined,
 ): OutsideResult {
   const outer = outermost(patterns);
-  if (outer === undefined) return { ok: false, field: 'bolts', says: 'A plate needs at least one bolt pattern.' };
+  if (outer === undefined)
+    return { ok: false, field: 'bolts', says: 'A plate needs at least one bolt pattern.' };
   const circle = outer.circle.diameter / 2;
   if (p.shape === 'round' && p.outside !== undefined) {
     const reach = p.outside.mm / 2;

@@ -33,7 +33,16 @@ function patternFields(f: FieldKit, group: string, start: { bolts: number; circl
       group,
       min: 10,
       max: 2000,
-      suggestions: ['circle', 'adjacent', 'every-2nd', 'near-edges', 'far-edges', 'across', 'from-bore', 'centres'],
+      suggestions: [
+        'circle',
+        'adjacent',
+        'every-2nd',
+        'near-edges',
+        'far-edges',
+        'across',
+        'from-bore',
+        'centres',
+      ],
       default: start.circle,
     }),
     bolt: f.thread.given({
@@ -379,5 +388,13 @@ export function adapterPlateParameters(f: FieldKit) {
 export type AdapterPlate = z.output<ReturnType<typeof adapterPlateParameters>>;
 export type Pattern = Pick<
   AdapterPlate,
-  'bolts' | 'boltCircle' | 'bolt' | 'holes' | 'holeFit' | 'threadPercent' | 'clocking' | 'boltedHole' | 'boltedBore'
+  | 'bolts'
+  | 'boltCircle'
+  | 'bolt'
+  | 'holes'
+  | 'holeFit'
+  | 'threadPercent'
+  | 'clocking'
+  | 'boltedHole'
+  | 'boltedBore'
 >;

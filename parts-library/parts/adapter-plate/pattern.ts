@@ -86,7 +86,7 @@ export function resolvePattern(p: Pattern, id: BoltPattern['id']): PatternResult
         thread: thread.row,
         count: p.bolts,
         circle: circle.diameter,
-        circlePlusMinus: circle.plusMinus ?? 0,
+        circlePlusMinus: circle.plusMinus,
         made: p.holes.kind,
         holeDiameter: size.diameter,
         holes,

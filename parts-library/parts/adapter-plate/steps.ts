@@ -25,7 +25,13 @@ export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): r
         featureIds,
       },
       ...(pattern.made === 'tapped'
-        ? [{ kind: 'tap' as const, says: `Tap ${pattern.count} × ${pattern.thread.name}, through.`, featureIds }]
+        ? [
+            {
+              kind: 'tap' as const,
+              says: `Tap ${pattern.count} × ${pattern.thread.name}, through.`,
+              featureIds,
+            },
+          ]
         : []),
     ];
   });
@@ -58,7 +64,10 @@ export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): r
             says: `Tack at four points, indicate the plate on the hub, weld ${length(weldLegOf(p))} fillet ${p.weldSides === 'both' ? 'on both sides' : 'on the far side'} in short runs opposite each other, indicate again.`,
             featureIds: ['centre'],
           },
-          { kind: 'caution', says: 'Take plating off before welding; no chlorinated cleaner near an arc; eye shade and extraction as your code says.' },
+          {
+            kind: 'caution',
+            says: 'Take plating off before welding; no chlorinated cleaner near an arc; eye shade and extraction as your code says.',
+          },
         ]
       : [];
   return [

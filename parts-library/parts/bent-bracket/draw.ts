@@ -46,10 +46,26 @@ export function drawBentBracket(p: BentBracket): Staged<Part | undefined> {
   const flat = flatPatternOf(p);
   const half = p.width.mm / 2;
   if (p.legA.mm <= flat.setback) {
-    return { value: undefined, findings: [refuse('legA', `The bend takes up ${flat.setback.toFixed(2)} mm of the first leg; a longer leg or a smaller radius would do.`)] };
+    return {
+      value: undefined,
+      findings: [
+        refuse(
+          'legA',
+          `The bend takes up ${flat.setback.toFixed(2)} mm of the first leg; a longer leg or a smaller radius would do.`,
+        ),
+      ],
+    };
   }
   if (p.legB.mm <= flat.setback) {
-    return { value: undefined, findings: [refuse('legB', `The bend takes up ${flat.setback.toFixed(2)} mm of the second leg; a longer leg or a smaller radius would do.`)] };
+    return {
+      value: undefined,
+      findings: [
+        refuse(
+          'legB',
+          `The bend takes up ${flat.setback.toFixed(2)} mm of the second leg; a longer leg or a smaller radius would do.`,
+        ),
+      ],
+    };
   }
   const radius = flat.hole / 2;
   const holes = [
@@ -58,7 +74,15 @@ export function drawBentBracket(p: BentBracket): Staged<Part | undefined> {
   ];
   const outsideHole = holes.find(({ x }) => x - radius <= 0 || x + radius >= flat.length || radius >= half);
   if (outsideHole !== undefined) {
-    return { value: undefined, findings: [refuse(outsideHole.field, `A hole of ⌀${flat.hole} mm there runs out of the strip; a place further in or a wider strip would do.`)] };
+    return {
+      value: undefined,
+      findings: [
+        refuse(
+          outsideHole.field,
+          `A hole of ⌀${flat.hole} mm there runs out of the strip; a place further in or a wider strip would do.`,
+        ),
+      ],
+    };
   }
   const features: readonly Feature[] = [
     {
@@ -75,20 +99,23 @@ export function drawBentBracket(p: BentBracket): Staged<Part | undefined> {
         { direction: 'outline' },
       ),
     },
-    ...holes.map(
-      ({ id, name, x }): Feature => ({
-        id,
-        name,
-        purpose: 'opening',
-        contour: circleContour({ x, y: 0 }, radius, 'opening'),
-        hole: { finish: 'cut', size: flat.hole, thread: p.bolt },
-      }),
-    ),
+    ...holes.map(({ id, name, x }): Feature => ({
+      id,
+      name,
+      purpose: 'opening',
+      contour: circleContour({ x, y: 0 }, radius, 'opening'),
+      hole: { finish: 'cut', size: flat.hole, thread: p.bolt },
+    })),
     {
       id: 'bend',
       name: 'bend line',
       purpose: 'score',
-      path: { vertices: [{ x: flat.bendAt, y: -half, bulge: 0 }, { x: flat.bendAt, y: half, bulge: 0 }] },
+      path: {
+        vertices: [
+          { x: flat.bendAt, y: -half, bulge: 0 },
+          { x: flat.bendAt, y: half, bulge: 0 },
+        ],
+      },
       bend: { degrees: p.bend.value, radius: p.radius.mm, direction: 'up' },
     },
   ];

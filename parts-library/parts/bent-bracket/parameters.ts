@@ -87,7 +87,12 @@ export function bentBracketParameters(f: FieldKit) {
       max: 12,
       default: '4 mm',
     }),
-    material: f.material.given({ title: 'Material', help: 'Grade of the plate.', group: 'Plate', default: 'S235' }),
+    material: f.material.given({
+      title: 'Material',
+      help: 'Grade of the plate.',
+      group: 'Plate',
+      default: 'S235',
+    }),
   });
 }
 

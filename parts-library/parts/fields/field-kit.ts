@@ -28,6 +28,10 @@ function refuse(ctx: z.RefinementCtx, input: unknown, says: string): never {
   return z.NEVER;
 }
 
+/** Control characters would break a comment line of a cut file. */
+const hasControlCharacter = (text: string): boolean =>
+  Array.from(text).some((character) => character < ' ' || character === '\u007f');
+
 const within = (value: number, min: number | undefined, max: number | undefined): boolean =>
   value >= (min ?? -Infinity) - 1e-9 && value <= (max ?? Infinity) + 1e-9;
 
@@ -40,7 +44,7 @@ const rangeWords = (info: Info, unitWord: string): string =>
  */
 export function createFieldKit(unit: Unit) {
   const annotate = <S extends z.ZodType>(schema: S, field: FieldInfo): S =>
-    schema.meta({ title: field.title, description: field.help, field }) as S;
+    schema.meta({ title: field.title, description: field.help, field });
 
   const fromReading = <T, V>(
     ctx: z.RefinementCtx,
@@ -73,7 +77,12 @@ export function createFieldKit(unit: Unit) {
               );
         if (typeof input === 'object') return bounded(input);
         if (typeof input === 'number') return bounded({ typed: `${input} mm`, mm: input });
-        return fromReading(ctx, input, readLength(input, { unit, allowNegative: (info.min ?? 0) < 0 }), bounded);
+        return fromReading(
+          ctx,
+          input,
+          readLength(input, { unit, allowNegative: (info.min ?? 0) < 0 }),
+          bounded,
+        );
       });
 
   const numberOf = (info: Info, unitWord: string, read: (text: string) => Reading<number>) =>
@@ -89,7 +98,7 @@ export function createFieldKit(unit: Unit) {
                 `${info.title} is ${entry.value} ${unitWord} ("${entry.typed}"); accepted is ${rangeWords(info, unitWord)}.`,
               );
         if (typeof input === 'object') return bounded(input);
-        if (typeof input === 'number') return bounded({ typed: `${input} ${unitWord}`, value: input });
+        if (typeof input === 'number') return bounded({ typed: `${input} ${unitWord}`.trim(), value: input });
         return fromReading(ctx, input, read(input), (value) => bounded({ typed: input, value }));
       });
 
@@ -99,7 +108,12 @@ export function createFieldKit(unit: Unit) {
       ? { ok: true, value }
       : {
           ok: false,
-          problem: { typed: text, readTo: 0, says: `"${text}" is not a number.`, accepts: 'a number such as 75.' },
+          problem: {
+            typed: text,
+            readTo: 0,
+            says: `"${text}" is not a number.`,
+            accepts: 'a number such as 75.',
+          },
         };
   };
 
@@ -128,7 +142,11 @@ export function createFieldKit(unit: Unit) {
       const value = typeof input === 'number' ? input : input.trim() === '' ? Number.NaN : Number(input);
       return Number.isInteger(value) && within(value, info.min, info.max)
         ? value
-        : refuse(ctx, input, `${info.title} is "${input}"; accepted is a whole number, ${rangeWords(info, '')}.`);
+        : refuse(
+            ctx,
+            input,
+            `${info.title} is "${input}"; accepted is a whole number, ${rangeWords(info, '')}.`,
+          );
     }),
   );
 
@@ -153,14 +171,15 @@ export function createFieldKit(unit: Unit) {
   );
 
   /** A name that the handbook knows, kept as the handbook writes it. */
-  const named = (kind: 'thread' | 'material' | 'chain', find: (written: string) => Lookup<{ readonly name: string }>) =>
+  const named = (
+    kind: 'thread' | 'material' | 'chain',
+    find: (written: string) => Lookup<{ readonly name: string }>,
+  ) =>
     both(kind, (info) =>
-      z
-        .union([z.string().max(40), z.number()])
-        .transform((input, ctx): string => {
-          const answer = find(String(input));
-          return answer.found ? answer.row.name : refuse(ctx, input, `${info.title}: ${answer.says}`);
-        }),
+      z.union([z.string().max(40), z.number()]).transform((input, ctx): string => {
+        const answer = find(String(input));
+        return answer.found ? answer.row.name : refuse(ctx, input, `${info.title}: ${answer.says}`);
+      }),
     );
 
   const thread = named('thread', findThread);
@@ -172,9 +191,12 @@ export function createFieldKit(unit: Unit) {
       .string()
       .max(60)
       .transform((input, ctx): string =>
-        // Control characters would break a comment line of a cut file.
-        /[\u0000-\u001f\u007f]/.test(input)
-          ? refuse(ctx, input, `${info.title} holds a control character; accepted is plain text of up to 60 characters.`)
+        hasControlCharacter(input)
+          ? refuse(
+              ctx,
+              input,
+              `${info.title} holds a control character; accepted is plain text of up to 60 characters.`,
+            )
           : input.trim(),
       ),
   );

@@ -24,7 +24,7 @@ function strokePoints(stroke: string, place: (x: number, y: number) => Point): r
  */
 export function letterText(text: string, centre: Point, height: number): Lettering {
   const scale = height / CAPITAL_HEIGHT;
-  const glyphs = [...text].map((character) => ({ character, glyph: SIMPLEX[character] }));
+  const glyphs = Array.from(text).map((character) => ({ character, glyph: SIMPLEX[character] }));
   const units = glyphs.reduce((sum, { glyph }) => sum + (glyph?.[0] ?? BLANK_ADVANCE), 0);
   const width = units * scale;
   const strokes: OpenPath[] = [];
