@@ -1,0 +1,96 @@
+// The drawing: the display list painted to the room it has, with a control over every dimension that can be set.
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useComputed, useSignalEffect } from '@preact/signals';
+import { useBench } from '../state/bench-context.js';
+import { EntryOnDrawing } from './entry-on-drawing.js';
+import { MeasuringCard } from './measuring-card.js';
+import { createPainter, type Painter } from './painter.js';
+import { dimensionsOf, freeCorner, placesOf, type Place } from './places.js';
+
+/** Room that the measuring card takes, CSS pixels; its width is set in the style sheet. */
+const CARD = { width: 400, height: 190 };
+
+/** Follows the size of the canvas, in whole pixels. */
+function useRoom(canvas: { readonly current: HTMLDivElement | null }): void {
+  const bench = useBench();
+  useEffect(() => {
+    const { current } = canvas;
+    if (current === null) return undefined;
+    const watcher = new ResizeObserver(([entry]) => {
+      if (entry === undefined) return;
+      const { width, height } = entry.contentRect;
+      bench.print.room.value = { width: Math.floor(width), height: Math.floor(height) };
+    });
+    watcher.observe(current);
+    return () => watcher.disconnect();
+  }, [bench, canvas]);
+}
+
+function StateStrip() {
+  const bench = useBench();
+  const says = bench.print.brokenSays.value;
+  return (
+    <p class={`state-strip${says === undefined ? '' : ' broken'}`} role="status">
+      {says}
+    </p>
+  );
+}
+
+/** The drawing in words, for who cannot see it. */
+const spokenDrawing = (name: string, places: readonly Place[]): string =>
+  `Print of ${name}. Dimensions in the order of measuring: ${places.map(({ text }) => text).join('; ')}.`;
+
+export function DrawingArea() {
+  const bench = useBench();
+  const canvas = useRef<HTMLDivElement>(null);
+  const painter = useRef<Painter | undefined>(undefined);
+  const kept = useRef(new Map<string, Place>());
+  useRoom(canvas);
+
+  useLayoutEffect(() => {
+    if (canvas.current === null) return undefined;
+    const made = createPainter(canvas.current);
+    painter.current = made;
+    return () => made.remove();
+  }, []);
+
+  useSignalEffect(() => {
+    const list = bench.print.drawing.value;
+    if (list !== undefined) painter.current?.paint(list, dimensionsOf(list, bench.focus.value?.field));
+  });
+
+  const places = useComputed(() => {
+    const list = bench.print.drawing.value;
+    const found = list === undefined ? [] : placesOf(list);
+    const focus = bench.focus.value;
+    // A control in hand stays where it was when its dimension has just gone from the drawing.
+    const held = focus?.where === 'drawing' ? kept.current.get(focus.field) : undefined;
+    const missing = held !== undefined && !found.some((place) => place.field === held.field);
+    const all = missing ? [...found, held] : found;
+    kept.current = new Map(all.map((place) => [place.field, place]));
+    return all;
+  });
+
+  const corner = useComputed(() => {
+    const list = bench.print.drawing.value;
+    const field = bench.focus.value?.field;
+    return list === undefined || field === undefined
+      ? ({ across: 'left', down: 'bottom' } as const)
+      : freeCorner(list, CARD, field);
+  });
+
+  return (
+    <section
+      class={`drawing${bench.print.brokenSays.value === undefined ? '' : ' broken'}`}
+      aria-label="Drawing"
+    >
+      <div class="canvas" ref={canvas} />
+      <p class="heard-only">{spokenDrawing(bench.row.value?.name ?? '', places.value)}</p>
+      {places.value.map((place) => (
+        <EntryOnDrawing key={place.field} place={place} />
+      ))}
+      <StateStrip />
+      <MeasuringCard corner={corner.value} />
+    </section>
+  );
+}

@@ -1,0 +1,66 @@
+// The plain list: every field of the family in its groups, those that do not apply folded away.
+import type { Field } from '../../parts-library/parts/index.js';
+import { useBench } from '../state/bench-context.js';
+import { FieldRow } from './field-row.js';
+
+/** Fields under the heading they name, in the family's order. */
+function groupFields(fields: readonly Field[]): ReadonlyMap<string, readonly Field[]> {
+  const groups = new Map<string, readonly Field[]>();
+  for (const field of fields) groups.set(field.group, [...(groups.get(field.group) ?? []), field]);
+  return groups;
+}
+
+/** Switches a group of fields that may be left out as a whole. */
+function GroupSwitch({ field }: { readonly field: Field }) {
+  const bench = useBench();
+  const given = bench.isGiven(field.path);
+  return (
+    <p class="group-switch">
+      <button type="button" onClick={() => bench.setGroup(field.path, !given)}>
+        {given ? 'Leave it out' : `Add a ${field.title.toLowerCase()}`}
+      </button>
+      {!given && <span class="small">{field.help}</span>}
+    </p>
+  );
+}
+
+function Group({ title, fields }: { readonly title: string; readonly fields: readonly Field[] }) {
+  const bench = useBench();
+  const switches = fields.filter((field) => field.kind === 'group');
+  const plain = fields.filter((field) => field.kind !== 'group');
+  const applying = plain.filter((field) => bench.applies(field.path));
+  const folded = plain.filter((field) => !bench.applies(field.path));
+  return (
+    <section class="group">
+      <h3>{title}</h3>
+      {switches.map((field) => (
+        <GroupSwitch key={field.path} field={field} />
+      ))}
+      {applying.map((field) => (
+        <FieldRow key={field.path} path={field.path} />
+      ))}
+      {folded.length > 0 && applying.length > 0 && (
+        <details class="folded">
+          <summary>
+            {folded.length} more that {folded.length === 1 ? 'does' : 'do'} not apply now
+          </summary>
+          {folded.map((field) => (
+            <FieldRow key={field.path} path={field.path} />
+          ))}
+        </details>
+      )}
+    </section>
+  );
+}
+
+export function PlainList() {
+  const bench = useBench();
+  return (
+    <section class="measured" aria-labelledby="measured-heading">
+      <h2 id="measured-heading">Measured</h2>
+      {[...groupFields(bench.family.value?.fields ?? [])].map(([title, fields]) => (
+        <Group key={title} title={title} fields={fields} />
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,48 @@
+// Two people changed the job: what differs, side by side, and the choice, in place above the print.
+import { differences } from './differences.js';
+import { useBench } from '../state/bench-context.js';
+
+export function Conflict() {
+  const bench = useBench();
+  const state = bench.saver.state.value;
+  if (state.kind !== 'conflict') return null;
+  const rows = differences(bench.edits.job.value, state.theirs);
+  return (
+    <section class="conflict" aria-labelledby="conflict-heading">
+      <h2 id="conflict-heading">This job was changed elsewhere since you opened it</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Here</th>
+            <th scope="col">Stored</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.what}>
+              <th scope="row">{row.what}</th>
+              <td>{row.mine}</td>
+              <td>{row.theirs}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="choices">
+        <button type="button" class="strong" onClick={() => void bench.saver.keepMine()}>
+          Keep what is here
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            bench.entries.dropAll();
+            bench.edits.replace(state.theirs);
+            bench.saver.tookTheirs(state.theirs, state.tag);
+          }}
+        >
+          Take what is stored
+        </button>
+      </p>
+    </section>
+  );
+}

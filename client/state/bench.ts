@@ -1,0 +1,215 @@
+// The bench's state: the job, the print on screen, the field in hand, and what can be done with them.
+import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
+import {
+  addRow,
+  applyRemedy,
+  duplicateRow,
+  removeRow,
+  renameJob,
+  renameRow,
+  setParameter,
+  setQuantity,
+  setUnit,
+  type Job,
+  type Row,
+  type ShopFacts,
+} from '../../parts-library/job/index.js';
+import { listFamilies, type Family, type Field } from '../../parts-library/parts/index.js';
+import type { Remedy } from '../../parts-library/model/index.js';
+import type { Unit } from '../../parts-library/units/index.js';
+import { createEdits, type Edits } from './edits.js';
+import { createEntries, type Entries } from './entries.js';
+import { fieldApplies, viewField, type FieldView } from './field-views.js';
+import { createPrint, type Print } from './print.js';
+import { nameNewRow } from './new-row.js';
+import { writeRoute, type Route } from './route.js';
+import { createSaver, type Put, type Saver } from './saving.js';
+import { valueAt } from './values.js';
+
+/** The field in hand, and where it is held. */
+export interface Focus {
+  readonly field: string;
+  readonly where: 'drawing' | 'list';
+}
+
+export interface Bench {
+  readonly edits: Edits;
+  readonly entries: Entries;
+  readonly saver: Saver;
+  readonly print: Print;
+  readonly families: readonly Family[];
+  readonly row: ReadonlySignal<Row | undefined>;
+  readonly family: ReadonlySignal<Family | undefined>;
+  readonly focus: Signal<Focus | undefined>;
+  /** How a field stands; the same signal for the drawing, the list and the card. */
+  readonly viewOf: (path: string) => ReadonlySignal<FieldView | undefined>;
+  readonly fieldOf: (path: string | undefined) => Field | undefined;
+  /** Puts the focus on a field: on the drawing when it stands there, else in the list. */
+  readonly goTo: (path: string) => void;
+  readonly applies: (path: string) => boolean;
+  readonly isGiven: (path: string) => boolean;
+  readonly enter: (path: string, where: Focus['where']) => void;
+  readonly leave: (path: string) => void;
+  readonly type: (path: string, text: string) => void;
+  readonly setGroup: (path: string, given: boolean) => void;
+  readonly mend: (remedy: Remedy) => void;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly rename: (name: string) => void;
+  readonly renameJob: (name: string) => void;
+  readonly setQuantity: (quantity: number) => void;
+  readonly setUnit: (unit: Unit) => void;
+  readonly addPart: (family: Family) => void;
+  readonly duplicate: () => void;
+  readonly remove: () => void;
+  readonly stop: () => void;
+}
+
+export interface BenchStart {
+  readonly job: Job;
+  /** The stored version's tag. */
+  readonly tag: string;
+  readonly put: Put;
+  readonly shop: ShopFacts;
+  readonly route: ReadonlySignal<Route>;
+  /** Shows another part. */
+  readonly go: (fragment: string) => void;
+}
+
+/** Everything that the page shows and does for one job. */
+export function createBench({ job: start, tag, put, shop, route, go }: BenchStart): Bench {
+  const edits = createEdits(start);
+  const saver = createSaver(edits.job, tag, put);
+  const families = listFamilies();
+  const { job } = edits;
+  const row = computed(() => job.value.rows.find(({ id }) => id === route.value.rowId) ?? job.value.rows[0]);
+  const family = computed(() => families.find(({ id }) => id === row.value?.family));
+  const entries = createEntries(edits, row, family);
+  const focus = signal<Focus | undefined>(undefined);
+  const print = createPrint({ job, row, family, entries, shop });
+
+  const views = new Map<string, ReadonlySignal<FieldView | undefined>>();
+  const fieldOf = (path: string | undefined): Field | undefined =>
+    family.value?.fields.find((field) => field.path === path);
+  const viewOf = (path: string): ReadonlySignal<FieldView | undefined> => {
+    const known = views.get(path);
+    if (known !== undefined) return known;
+    const made = computed(() => {
+      const field = fieldOf(path);
+      return field === undefined
+        ? undefined
+        : viewField(field, {
+            entered: row.value?.parameters ?? {},
+            understood: entries.understood.value,
+            drafts: entries.drafts.value,
+            problems: print.problems.value,
+            unit: job.value.unit,
+          });
+    });
+    views.set(path, made);
+    return made;
+  };
+
+  const onRow = (act: (id: string) => void): void => {
+    const current = row.value;
+    if (current !== undefined) act(current.id);
+  };
+
+  // Another part on screen: what was half typed belonged to the one before.
+  const stopFollowing = effect(() => {
+    if (route.value.rowId !== undefined) entries.dropAll();
+    focus.value = undefined;
+  });
+
+  return {
+    edits,
+    entries,
+    saver,
+    print,
+    families,
+    row,
+    family,
+    focus,
+    viewOf,
+    fieldOf,
+    applies: (path) => {
+      const field = fieldOf(path);
+      return field !== undefined && fieldApplies(field, entries.understood.value);
+    },
+    goTo: (path) => {
+      const control = document.getElementById(`drawn-${path}`) ?? document.getElementById(`list-${path}`);
+      control?.closest('details')?.setAttribute('open', '');
+      control?.focus();
+      control?.scrollIntoView({ block: 'nearest' });
+    },
+    isGiven: (path) => valueAt(row.value?.parameters ?? {}, path) !== undefined,
+    enter: (path, where) => {
+      focus.value = { field: path, where };
+    },
+    leave: (path) => {
+      entries.settle(path);
+      if (focus.value?.field === path) focus.value = undefined;
+    },
+    type: entries.type,
+    setGroup: (path, given) =>
+      onRow((id) => {
+        entries.dropAll();
+        edits.make((now) => setParameter(now, id, path, given ? {} : undefined));
+      }),
+    mend: (remedy) =>
+      onRow((id) => {
+        entries.dropAll();
+        edits.make((now) => applyRemedy(now, id, remedy));
+      }),
+    canUndo: computed(
+      () => edits.canUndo.value !== undefined || Object.keys(entries.problems.value).length > 0,
+    ),
+    undo: () => {
+      // A broken entry is the last thing that was done: taking it back is the first step.
+      if (!entries.dropBroken()) edits.undo();
+    },
+    redo: () => {
+      entries.dropAll();
+      edits.redo();
+    },
+    rename: (name) =>
+      onRow((id) => {
+        if (name.trim() !== '') edits.make((now) => renameRow(now, id, name), `rename ${id}`);
+      }),
+    renameJob: (name) => {
+      if (name.trim() !== '') edits.make((now) => renameJob(now, name), 'rename job');
+    },
+    setQuantity: (quantity) =>
+      onRow((id) => {
+        if (Number.isInteger(quantity) && quantity >= 1 && quantity <= 10_000) {
+          edits.make((now) => setQuantity(now, id, quantity), `quantity ${id}`);
+        }
+      }),
+    setUnit: (unit) => {
+      if (unit === job.value.unit) return;
+      entries.dropAll();
+      edits.make((now) => setUnit(now, unit));
+    },
+    addPart: (made) => {
+      const { id, name } = nameNewRow(job.value, made.title);
+      edits.make(() => addRow({ id, family: made.id, name, quantity: 1, parameters: {} }));
+      go(writeRoute(job.value.id, id));
+    },
+    duplicate: () =>
+      onRow((rowId) => {
+        const named = nameNewRow(job.value, row.value?.name ?? '');
+        edits.make((now) => duplicateRow(now, rowId, named));
+        go(writeRoute(job.value.id, named.id));
+      }),
+    remove: () =>
+      onRow((id) => {
+        edits.make((now) => removeRow(now, id));
+        go(writeRoute(job.value.id, job.value.rows[0]?.id));
+      }),
+    stop: () => {
+      stopFollowing();
+      saver.stop();
+    },
+  };
+}

@@ -1,0 +1,145 @@
+// The print on screen: the part as it stands, the last good drawing while an entry is broken, notes and title words.
+import { computed, signal, type ReadonlySignal, type Signal } from '@preact/signals';
+import { drawPrint, type DisplayList, type TitleBlock } from '../../parts-library/drawing/index.js';
+import {
+  continueRun,
+  createFormat,
+  requestForRow,
+  resultOf,
+  startRun,
+  titleBlockOf,
+  type Job,
+  type PartRun,
+  type PartValue,
+  type Row,
+  type ShopFacts,
+} from '../../parts-library/job/index.js';
+import type { Family } from '../../parts-library/parts/index.js';
+import type { Finding, Format, Level } from '../../parts-library/model/index.js';
+import type { Entries } from './entries.js';
+
+export interface NumberedNote {
+  readonly number: number;
+  readonly level: Exclude<Level, 'pass'>;
+  readonly finding: Finding;
+}
+
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Print {
+  /** The part as the job has it now. */
+  readonly run: ReadonlySignal<PartRun | undefined>;
+  /** The last one that could be drawn. */
+  readonly good: ReadonlySignal<PartRun | undefined>;
+  /** What is wrong, by field: entries that were not understood, and sizes that give no part. */
+  readonly problems: ReadonlySignal<Readonly<Record<string, string>>>;
+  /** Why the drawing shown is not what is typed; undefined when it is. */
+  readonly brokenSays: ReadonlySignal<string | undefined>;
+  readonly notes: ReadonlySignal<readonly NumberedNote[]>;
+  readonly passes: ReadonlySignal<readonly Finding[]>;
+  readonly title: ReadonlySignal<TitleBlock | undefined>;
+  readonly format: ReadonlySignal<Format>;
+  /** The room that the drawing has, CSS pixels. */
+  readonly room: Signal<Room>;
+  readonly drawing: ReadonlySignal<DisplayList | undefined>;
+}
+
+/** Runs a row through the one-part flow, with the job's choice for the plate that it turns out to need. */
+function runRow(job: Job, row: Row, shop: ShopFacts): PartRun {
+  const drawn = continueRun(startRun(requestForRow(job, row), shop), 'draw');
+  const { part } = drawn;
+  const chosen = part === undefined ? undefined : requestForRow(job, row, part);
+  return resultOf(continueRun(chosen?.process === undefined ? drawn : startRun(chosen, shop)));
+}
+
+/** A part that cannot be drawn, as problems of the fields that would mend it. */
+function drawProblems(run: PartRun | undefined): Readonly<Record<string, string>> {
+  if (run === undefined || run.value !== undefined) return {};
+  const found: Record<string, string> = {};
+  for (const { field, says } of run.problems) found[field] ??= says;
+  for (const { level, field, says } of run.findings) {
+    if (level === 'stop' && field !== undefined) found[field] ??= says;
+  }
+  return found;
+}
+
+const isNote = (finding: Finding): finding is Finding & { level: Exclude<Level, 'pass'> } =>
+  finding.level !== 'pass';
+
+/** The print of the row on screen. */
+export function createPrint(from: {
+  readonly job: ReadonlySignal<Job>;
+  readonly row: ReadonlySignal<Row | undefined>;
+  readonly family: ReadonlySignal<Family | undefined>;
+  readonly entries: Entries;
+  readonly shop: ShopFacts;
+}): Print {
+  const { job, row, family, entries, shop } = from;
+  const room = signal<Room>({ width: 0, height: 0 });
+  const unit = computed(() => job.value.unit);
+  const choices = computed(() => job.value.choices);
+
+  const run = computed(() => {
+    const current = row.value;
+    return current === undefined
+      ? undefined
+      : runRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop);
+  });
+
+  let kept: { readonly rowId: string; readonly run: PartRun } | undefined;
+  const good = computed(() => {
+    const current = run.value;
+    const rowId = row.value?.id ?? '';
+    if (current?.value !== undefined) kept = { rowId, run: current };
+    return kept?.rowId === rowId ? kept.run : undefined;
+  });
+  const goodValue = computed((): PartValue | undefined => good.value?.value);
+
+  const problems = computed(() => ({ ...drawProblems(run.value), ...entries.problems.value }));
+
+  return {
+    run,
+    good,
+    problems,
+    room,
+    brokenSays: computed(() => {
+      const [field] = Object.keys(problems.value);
+      if (field !== undefined) {
+        const title = family.value?.fields.find(({ path }) => path === field)?.title ?? field;
+        return `${title}: not drawn as typed. This is the last good drawing.`;
+      }
+      return run.value !== undefined && run.value.value === undefined
+        ? 'These sizes give no part. This is the last good drawing.'
+        : undefined;
+    }),
+    notes: computed(() =>
+      (run.value?.findings ?? [])
+        .filter(isNote)
+        .map((finding, index) => ({ number: index + 1, level: finding.level, finding })),
+    ),
+    passes: computed(() => (run.value?.findings ?? []).filter(({ level }) => level === 'pass')),
+    title: computed(() =>
+      goodValue.value === undefined ? undefined : titleBlockOf(goodValue.value, unit.value, job.peek().name),
+    ),
+    format: computed(() => createFormat(unit.value)),
+    drawing: computed(() => {
+      const value = goodValue.value;
+      const size = room.value;
+      if (value === undefined || good.value === undefined || size.width === 0 || size.height === 0)
+        return undefined;
+      const { part, dimensions, ghosts } = value;
+      return drawPrint({
+        part,
+        dimensions,
+        ghosts,
+        findings: good.value.findings,
+        size,
+        frame: 'drawing',
+        unit: unit.value,
+      });
+    }),
+  };
+}

@@ -1,0 +1,22 @@
+// Builds the bench into dist/client: self-contained files, nothing inline, so that a strict content policy holds.
+import { preact } from '@preact/preset-vite';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  root: import.meta.dirname,
+  base: './',
+  plugins: [preact()],
+  // makerjs is CommonJS; the development server has to convert it before the first part is drawn.
+  optimizeDeps: { include: ['makerjs', 'clipper-lib'] },
+  build: {
+    outDir: '../dist/client',
+    emptyOutDir: true,
+    target: 'es2023',
+    // A data: address would need a hole in the content policy.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    sourcemap: false,
+    // Minified bytes; the budget that counts is measured compressed.
+    chunkSizeWarningLimit: 800,
+  },
+});
