@@ -19,7 +19,7 @@ export interface Facts {
   readonly holeKerf: Known;
   /** Limit deviation of a cut dimension of this nominal size, mm (half range). */
   readonly cutTolerance: (nominal: number) => Known;
-  /** How far a hole drilled by hand from a punched mark may wander, mm. */
+  /** How far a hole drilled by hand from a punched mark may wander, mm: usual, and ± to the best and worst. */
   readonly drillDrift: Known;
   /** Useful size of the plate in the rack, mm, when it is known. */
   readonly plateSize?: { readonly width: number; readonly height: number; readonly name: string };

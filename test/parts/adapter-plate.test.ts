@@ -1,0 +1,358 @@
+// The adapter plate from what was measured to figures and findings, against values worked outside the project.
+import { describe, expect, test } from 'vitest';
+import { isCircle } from '../../parts-library/geometry/index.js';
+import { isMark, isOpening, outlineOf } from '../../parts-library/model/index.js';
+import { CART_ADAPTER, finding, read, run } from './plate.js';
+
+const format = {
+  unit: 'mm',
+  length: (mm: number) => `${mm} mm`,
+  bare: String,
+  lengthWithin: String,
+  force: String,
+  torque: String,
+  stress: String,
+} as const;
+
+const draw = (parameters: Readonly<Record<string, unknown>>, unit: 'mm' | 'in' = 'mm') => {
+  const drawn = read(parameters, unit).draw({ format });
+  if (drawn.value === undefined) throw new Error(drawn.findings.map(({ says }) => says).join());
+  return drawn.value;
+};
+
+describe('the plate of the README', () => {
+  const part = draw(CART_ADAPTER);
+
+  test('outline 150, bore 57.15 + 0.2, six marks on 110: finished sizes as asked', () => {
+    expect(isCircle(outlineOf(part).contour)?.radius).toBeCloseTo(75, 12);
+    const openings = part.features.filter(isOpening);
+    expect(openings.map(({ id, contour }) => [id, isCircle(contour)?.radius])).toEqual([['centre', 28.675]]);
+    const marks = part.features.filter(isMark);
+    expect(marks.map(({ id }) => id)).toEqual([1, 2, 3, 4, 5, 6].map((n) => `pattern1.hole.${n}`));
+    for (const { at } of marks) expect(Math.hypot(at.x, at.y)).toBeCloseTo(55, 12);
+  });
+
+  test('figures by hand: area π/4 (150² − 57.35²), cut π (151.6 + 55.75), two pierces, mass at 7850 kg/m³', () => {
+    const { value } = run(CART_ADAPTER);
+    expect(value?.area).toBeCloseTo((Math.PI / 4) * (150 ** 2 - 57.35 ** 2), 6);
+    expect(value?.perimeter).toBeCloseTo(Math.PI * (150 + 57.35), 6);
+    expect(value?.figures.length).toBeCloseTo(Math.PI * (151.6 + 55.75), 6);
+    expect(value?.figures.pierces).toBe(2);
+    expect(value?.figures.marks).toBe(6);
+    // EN 1993-1-1, 3.2.6 (from memory): 7850 kg/m³. 15088.266 mm² × 6 mm × 7.85e-6 kg/mm³.
+    expect(value?.mass).toBeCloseTo(0.710657, 5);
+  });
+});
+
+describe('a pattern typed in the ways it can be measured is one pattern', () => {
+  // Published wheel pattern 5 × 114.3: adjacent 67.184, every second 108.706, holes at the angles of a pentagon
+  // (bolt-circle formula D = s / sin(180 k/n), published with worked example).
+  const ways = [
+    'circle 114.3',
+    'adjacent 67.184',
+    'every-2nd 108.706',
+    'near-edges 54.484 hole 12.7',
+    'far-edges 79.884 hole 12.7',
+    'near-edges 54.484; far-edges 79.884',
+    'from-bore 22.225 bore 57.15 hole 12.7',
+    'centres (0, 57.15) (-54.353, 17.66) (-33.592, -46.235) (33.592, -46.235) (54.353, 17.66)',
+  ];
+  test.each(ways)('%s', (boltCircle) => {
+    const part = draw({ bolts: 5, boltCircle, bolt: 'M12', hub: 40, thickness: 8 });
+    const holes = part.features.filter(({ id }) => id.startsWith('pattern1')).filter(isOpening);
+    expect(holes).toHaveLength(5);
+    const expected = [
+      [0, 57.15],
+      [-54.353, 17.66],
+      [-33.592, -46.235],
+      [33.592, -46.235],
+      [54.353, 17.66],
+    ];
+    holes.forEach(({ contour }, index) => {
+      const centre = isCircle(contour)?.centre;
+      expect(centre?.x).toBeCloseTo(expected[index]?.[0] ?? Number.NaN, 2);
+      expect(centre?.y).toBeCloseTo(expected[index]?.[1] ?? Number.NaN, 2);
+    });
+  });
+
+  test('an inch job: 4 1/2 circle, 1/2-13 bolts take ASME B18.2.8 normal holes of 9/16', () => {
+    const part = draw(
+      { bolts: 5, boltCircle: '4 1/2', bolt: '1/2-13', hub: '2 1/4', fit: '0.008', thickness: '1/4' },
+      'in',
+    );
+    const hole = part.features.filter(isOpening).find(({ id }) => id === 'pattern1.hole.1');
+    // Machinery's Handbook 31st ed. p. 1741: 1/2 normal 9/16.
+    expect((isCircle(hole?.contour ?? outlineOf(part).contour)?.radius ?? 0) * 2).toBeCloseTo(14.2875, 9);
+    expect(part.thickness).toBeCloseTo(6.35, 12);
+  });
+
+  test('odd clocking is kept: a hole 3° off its even place is drawn there', () => {
+    const at = (degrees: number) =>
+      `(${(50 * Math.cos((degrees * Math.PI) / 180)).toFixed(4)}, ${(50 * Math.sin((degrees * Math.PI) / 180)).toFixed(4)})`;
+    const parameters = {
+      bolts: 4,
+      boltCircle: `centres ${[90, 180, 270, 3].map(at).join(' ')}`,
+      bolt: 'M8',
+      hub: 30,
+    };
+    const holes = draw(parameters)
+      .features.filter(({ id }) => id.startsWith('pattern1'))
+      .filter(isOpening);
+    const angles = holes.map(({ contour }) => {
+      const c = isCircle(contour)?.centre ?? { x: 0, y: 0 };
+      return (Math.atan2(c.y, c.x) * 180) / Math.PI;
+    });
+    expect((angles[3] ?? 0) - (angles[0] ?? 0)).toBeCloseTo(-87, 1);
+    expect(finding(parameters, 'hole-places').level).toBe('caution');
+  });
+});
+
+describe('the centre', () => {
+  test('--bore is the finished bore, instead of hub and fit', () => {
+    const part = draw({ ...CART_ADAPTER, hub: undefined, bore: 57.35 });
+    expect(
+      isCircle(part.features.filter(isOpening)[0]?.contour ?? outlineOf(part).contour)?.radius,
+    ).toBeCloseTo(28.675, 12);
+  });
+
+  test('bored after cutting: 3 mm on diameter is left, and the finished bore is 57.35', () => {
+    const part = draw({ ...CART_ADAPTER, centre: 'bore-after' });
+    const centre = part.features.filter(isOpening)[0];
+    expect(isCircle(centre?.contour ?? outlineOf(part).contour)?.radius).toBeCloseTo((57.35 - 3) / 2, 12);
+    expect(centre?.hole).toMatchObject({ finish: 'bore', size: 57.35 });
+  });
+
+  test('ground by 0.3 a side the bore is cut 0.6 smaller', () => {
+    const part = draw({ ...CART_ADAPTER, grind: 0.3 });
+    expect(
+      isCircle(part.features.filter(isOpening)[0]?.contour ?? outlineOf(part).contour)?.radius,
+    ).toBeCloseTo(28.375, 12);
+  });
+
+  test('a 25 mm keyed bore has the 8 × 7 keyway of DIN 6885-1, 28.3 over bore and key', () => {
+    const part = draw({ ...CART_ADAPTER, hub: undefined, bore: 25, keyway: 'metric' });
+    const ys = (part.features.filter(isOpening)[0]?.contour ?? []).map(({ y }) => y);
+    // DIN 6885-1, shaft 22 to 30: b 8, hub depth t2 3.3.
+    expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(28.3, 9);
+  });
+
+  test('a centre without a hub names the field', () => {
+    const drawn = read({ centre: 'slip-to-weld' }).draw({ format });
+    expect(drawn.value).toBeUndefined();
+    expect(drawn.findings[0]).toMatchObject({ level: 'stop', field: 'hub' });
+  });
+});
+
+describe('findings carry numbers that can be redone by hand', () => {
+  test('edge distance 20 for M10 is two diameters; 14 is less than 1.5 d and a caution; 9 less than d and a stop', () => {
+    expect(finding(CART_ADAPTER, 'edge-distance')).toMatchObject({ level: 'pass', value: { amount: 20 } });
+    expect(finding({ ...CART_ADAPTER, outside: 138 }, 'edge-distance')).toMatchObject({ level: 'caution' });
+    expect(finding({ ...CART_ADAPTER, outside: 128 }, 'edge-distance')).toMatchObject({ level: 'stop' });
+  });
+
+  test('AISC 360-16 Table J3.4: a 1/2 in bolt wants 3/4 in of edge', () => {
+    const parameters = {
+      bolts: 4,
+      boltCircle: '5 in',
+      bolt: '1/2-13',
+      edge: '0.7 in',
+      thickness: '3/8 in',
+      hub: '2 in',
+    };
+    expect(finding(parameters, 'edge-distance')).toMatchObject({
+      level: 'caution',
+      limit: { amount: 19.05 },
+    });
+  });
+
+  test('thread: M8 8.8 in 6 mm S235 wants 8.4 mm of engagement', () => {
+    // FED-STD-H28/2B expressions, 6g/6H limits (from memory): Le 8.4 mm to break an 8.8 bolt in S235, Rm 360.
+    const found = finding(
+      { ...CART_ADAPTER, bolt: 'M8', holes: 'tapped', material: 'S235' },
+      'thread-engagement',
+    );
+    expect(found.limit?.amount).toBeCloseTo(8.4, 1);
+    expect(found.level).toBe('note');
+  });
+
+  test('bolt shear: 300 N·m on six bolts at ⌀110 is 909 N each', () => {
+    expect(finding({ ...CART_ADAPTER, torque: 300 }, 'bolt-shear').value?.amount).toBeCloseTo(
+      300 / (6 * 0.055),
+      6,
+    );
+  });
+
+  test('weld: Shigley 9-45, r 25, leg 6, 2 kN·m, one side, is 120 MPa', () => {
+    // Shigley's Mechanical Engineering Design 10th ed., problem 9-45: 120 MPa.
+    const parameters = { ...CART_ADAPTER, hub: 50, weldLeg: 6, weldSides: 'one', torque: 2000 };
+    expect(finding(parameters, 'hub-weld').value?.amount).toBeCloseTo(120.06, 1);
+  });
+
+  test('fillet leg: AISC Table J2.4 wants 5 mm on 8 mm plate', () => {
+    expect(finding({ ...CART_ADAPTER, thickness: 8, weldLeg: 3 }, 'fillet-leg')).toMatchObject({
+      level: 'caution',
+      limit: { amount: 5 },
+    });
+  });
+
+  test('chain room: 40 chain, 15 teeth, largest hub 1.822 in; a 50 mm plate runs into the side plates', () => {
+    // ASME B29.1 maximum hub diameter, published formula and handbook table: 1.8223 in = 46.29 mm.
+    const parameters = {
+      bolts: 3,
+      boltCircle: 30,
+      bolt: 'M5',
+      outside: 50,
+      thickness: 6,
+      chain: '40',
+      teeth: 15,
+      centre: 'none',
+    };
+    const found = finding(parameters, 'chain-room');
+    expect(found.limit?.amount).toBeCloseTo(1.8223 * 25.4, 2);
+    expect(found.level).toBe('stop');
+  });
+
+  test('chain pull: 10 lbf·ft on 10 teeth of 41 is 148.3 lbf against 250 lbf; 40 lbf·ft is over', () => {
+    // Roller chain maker's engineering guide (published): service load one sixth of minimum tensile, 1500 lbf for 41.
+    const base = { bolts: 3, boltCircle: 25, bolt: 'M4', chain: '41', teeth: 10, centre: 'none' };
+    const light = finding({ ...base, torque: '10 lbf·ft' }, 'chain-pull');
+    expect((light.value?.amount ?? 0) / 4.4482216152605).toBeCloseTo(148.3, 1);
+    expect((light.limit?.amount ?? 0) / 4.4482216152605).toBeCloseTo(250, 3);
+    expect(light.level).toBe('pass');
+    expect(finding({ ...base, torque: '40 lbf·ft' }, 'chain-pull').level).toBe('caution');
+  });
+
+  test('chain pull on 428: unknown, since no source gives its strength, and no sister size is used', () => {
+    const found = finding({ ...CART_ADAPTER, chain: '428', teeth: 50, torque: 180 }, 'chain-pull');
+    expect(found).toMatchObject({ level: 'note' });
+    expect(found.title).toMatch(/unknown/);
+    expect(found.limit).toBeUndefined();
+  });
+
+  test('pull comes from the worse of torque and tyre grip', () => {
+    const parameters = {
+      ...CART_ADAPTER,
+      chain: '40',
+      teeth: 50,
+      torque: 10,
+      gripMass: 200,
+      tyreDiameter: 500,
+    };
+    // 0.8 × 200 kg × 9.80665 × 0.25 m = 392.27 N·m; 40 chain on 50 teeth: PD 12.7/sin 3.6° = 202.26 mm.
+    expect(finding(parameters, 'chain-pull').value?.amount).toBeCloseTo((2 * 392.266) / 0.202261, 0);
+  });
+
+  test('bolt-up, fixed fastener: M10 tapped, bolted hole 10.5, circle ±0.17', () => {
+    // ASME Y14.5 Appendix B (from memory): (10.5 − 10)/2 = 0.25 of room; ±0.17 on diameter is 0.085 on radius.
+    const parameters = {
+      bolts: 5,
+      boltCircle: 'adjacent 55.84±0.1',
+      bolt: 'M10',
+      holes: 'tapped',
+      hub: 45,
+      boltedHole: 10.5,
+    };
+    const found = finding(parameters, 'bolt-up');
+    expect(found.limit?.amount).toBeCloseTo(0.25, 12);
+    // Hand-drilled drift 0.5 (common practice, worst of 0.3 to 0.5): 0.085 + 0.5.
+    expect(found.value?.amount).toBeCloseTo(0.5851, 3);
+    expect(found.level).toBe('caution');
+  });
+
+  test('a bolted hole smaller than the bolt is a stop', () => {
+    expect(finding({ ...CART_ADAPTER, holes: 'tapped', boltedHole: 9.8 }, 'bolt-up').level).toBe('stop');
+  });
+
+  test('the bolted part must clear hub and both legs: 57.15 + 2 × 3 + 1 = 64.15', () => {
+    expect(finding({ ...CART_ADAPTER, boltedBore: 64 }, 'seat')).toMatchObject({
+      level: 'stop',
+      limit: { amount: 64.15 },
+    });
+    expect(finding({ ...CART_ADAPTER, boltedBore: 64, weldSides: 'one' }, 'seat').level).toBe('caution');
+    expect(finding({ ...CART_ADAPTER, boltedBore: 65 }, 'seat').level).toBe('pass');
+  });
+
+  test('a hole too small for the torch is a stop whose remedy is a centre mark', () => {
+    const found = finding({ ...CART_ADAPTER, bolt: 'M5', holes: 'clearance' }, 'small-hole');
+    expect(found.level).toBe('stop');
+    expect(found.remedies?.[0]?.change).toEqual([{ op: 'add', path: '/holes', value: 'drill' }]);
+    expect(
+      run({ ...CART_ADAPTER, bolt: 'M5', holes: 'drill' }).findings.some(({ level }) => level === 'stop'),
+    ).toBe(false);
+  });
+
+  test('the widest pair would measure five holes better: ±0.105 instead of ±0.170', () => {
+    // dD = ds / sin(180 k/n): published bolt-circle factors 1.0515 and 1.7013.
+    const found = finding({ bolts: 5, boltCircle: 'adjacent 55.84±0.1', bolt: 'M8', hub: 45 }, 'better-pair');
+    expect(found.value?.amount).toBeCloseTo(0.1701, 4);
+    expect(found.limit?.amount).toBeCloseTo(0.1051, 4);
+  });
+
+  test('a usual size is suggested and never snapped to', () => {
+    const { value } = run({ bolts: 5, boltCircle: 'circle 114.1', bolt: 'M12', hub: 40, thickness: 8 });
+    const found = finding(
+      { bolts: 5, boltCircle: 'circle 114.1', bolt: 'M12', hub: 40, thickness: 8 },
+      'usual-circle',
+    );
+    expect(found.limit?.amount).toBeCloseTo(114.3, 9);
+    const hole = value?.part.features.filter(isOpening).find(({ id }) => id === 'pattern1.hole.1');
+    expect(isCircle(hole?.contour ?? outlineOf(draw(CART_ADAPTER)).contour)?.centre.y).toBeCloseTo(57.05, 9);
+  });
+
+  test('brake and steering parts carry their caution', () => {
+    expect(finding({ ...CART_ADAPTER, use: 'brake' }, 'use-brake').level).toBe('caution');
+    expect(finding({ ...CART_ADAPTER, use: 'steering' }, 'use-steering').level).toBe('caution');
+  });
+
+  test('a keyway in 6 mm plate under 200 N·m crushes: 4T/(D h L) = 762 MPa', () => {
+    // Machine design textbooks (common practice): 4 × 200000 / (25 × 7 × 6) = 761.9.
+    const found = finding(
+      { ...CART_ADAPTER, hub: undefined, bore: 25, keyway: 'metric', torque: 200 },
+      'keyway',
+    );
+    expect(found.value?.amount).toBeCloseTo(761.9, 1);
+    expect(found.level).toBe('stop');
+  });
+
+  test('every finding names its source and certainty, and nothing is called safe', () => {
+    for (const parameters of [
+      CART_ADAPTER,
+      { ...CART_ADAPTER, chain: '40', teeth: 50, torque: 100, use: 'brake' },
+    ]) {
+      for (const { source, says, title } of run(parameters).findings) {
+        expect(source.title).not.toBe('');
+        expect(['published', 'common practice', 'from memory']).toContain(source.certainty);
+        expect(`${title} ${says}`).not.toMatch(/\b(is|are) safe\b/i);
+      }
+    }
+  });
+});
+
+describe('what cannot be drawn or read says which field and what would do', () => {
+  test.each([
+    [{ bolts: 'x' }, 'bolts'],
+    [{ boltCircle: 'adj 3' }, 'boltCircle'],
+    [{ boltCircle: 'across 110', bolts: 5 }, 'boltCircle'],
+    [{ bolt: 'M11' }, 'bolt'],
+    [{ hub: '57 mn' }, 'hub'],
+    [{ hub: -3 }, 'hub'],
+    [{ thickness: 0 }, 'thickness'],
+    [{ material: 'cheese' }, 'material'],
+    [{ use: 'fly' }, 'use'],
+    [{ label: 'a\nb' }, 'label'],
+    [{ pattern2: { bolts: 1 } }, 'pattern2.bolts'],
+    [{ pattern2: { foo: 1 } }, 'pattern2.foo'],
+    [{ zzz: 1 }, 'zzz'],
+    [{ shape: 'lobed', bolts: 12, boltCircle: 95, edge: 20 }, 'edge'],
+    [{ keyway: 'metric', bore: 70 }, 'keyway'],
+    [{ grind: 2, bore: 3, centre: 'slip-to-weld' }, 'grind'],
+  ])('%j names %s', (parameters, field) => {
+    const { problems, findings, value } = run(parameters);
+    const named = [
+      ...problems.map((one) => one.field),
+      ...findings.filter(({ level }) => level === 'stop').map((one) => one.field),
+    ];
+    expect(named).toContain(field);
+    expect(value).toBeUndefined();
+  });
+});
