@@ -116,7 +116,10 @@ export function estimatesOf(measure: Measure, count: number): Outcome<ReadEstima
 function faultOf(reading: Tagged, index: number, count: number): BoltCircleProblem | undefined {
   const field = (name: string): string => `readings.${index}.${name}`;
   if (badLimit(reading.plusMinus)) {
-    return { field: field('plusMinus'), says: 'A ± is zero or more.' };
+    return {
+      field: field('plusMinus'),
+      says: `A ± of ${reading.plusMinus} cannot be; give zero or more, or leave it out.`,
+    };
   }
   if (reading.way === 'centres') return undefined;
   if (reading.way === 'circle') {

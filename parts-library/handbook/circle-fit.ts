@@ -120,7 +120,7 @@ export function fitCircle(points: readonly Point[]): FittedCircle | undefined {
  *
  * @param points the points that were fitted
  * @param circle their fitted circle
- * @returns mm of diameter per mm of coordinate, at least 1
+ * @returns mm of diameter per mm of coordinate, 2 or more; undefined when the points do not fix a circle
  */
 export function diameterPerCoordinate(points: readonly Point[], circle: FittedCircle): number | undefined {
   const rays = points.map(({ x, y }): readonly [number, number] => {

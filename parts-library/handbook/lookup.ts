@@ -22,6 +22,9 @@ export function found<Row>(row: Row): Found<Row> {
   return { found: true, row };
 }
 
+/** Longest name worth repeating back, characters. */
+const longest = 60;
+
 /**
  * Say that nothing was found and list what is known.
  *
@@ -30,5 +33,6 @@ export function found<Row>(row: Row): Found<Row> {
  * @param known the names that would do
  */
 export function notFound(asked: string, kind: string, known: readonly string[]): NotFound {
-  return { found: false, asked, says: `No ${kind} “${asked}” here. Known: ${known.join(', ')}.`, known };
+  const echo = asked.length > longest ? `${asked.slice(0, longest)}…` : asked;
+  return { found: false, asked, says: `No ${kind} “${echo}” here. Known: ${known.join(', ')}.`, known };
 }

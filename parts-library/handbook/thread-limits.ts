@@ -77,21 +77,27 @@ function metricLimits(thread: Thread): ThreadLimits | undefined {
   };
 }
 
-/** Inches throughout, as the standard writes its formulas. */
+const toPlaces = (value: number, places: number): number => Number(value.toFixed(places));
+
+/**
+ * Inches throughout, as the standard writes its formulas and prints its tables: tolerances and pitch diameters to
+ * 0.0001, minor diameters of the hole to 0.001.
+ */
 function unifiedLimits(thread: Thread, perInch: number): ThreadLimits {
   const d = thread.diameter / 25.4;
   const p = 1 / perInch;
   const pitch2A = 0.0015 * d ** (1 / 3) + 0.0015 * Math.sqrt(d) + 0.015 * p ** (2 / 3);
-  const allowance = 0.3 * pitch2A;
-  const major2A = 0.06 * p ** (2 / 3);
+  const allowance = toPlaces(0.3 * pitch2A, 4);
+  const major2A = toPlaces(0.06 * p ** (2 / 3), 4);
   const coarseMinor = 0.25 * p - 0.4 * p * p;
   const smallMinor = 0.05 * p ** (2 / 3) + (0.03 * p) / d - 0.002;
   const minor2B = d < 0.25 ? Math.min(Math.max(smallMinor, coarseMinor), 0.394 * p) : coarseMinor;
+  const pitchDiameter = toPlaces(thread.pitchDiameter / 25.4, 4);
   return {
-    boltMajorMin: thread.diameter - inches(allowance + major2A),
-    boltPitchMin: thread.pitchDiameter - inches(allowance + pitch2A),
-    holeMinorMax: thread.minorInternal + inches(minor2B),
-    holePitchMax: thread.pitchDiameter + inches(1.3 * pitch2A),
+    boltMajorMin: inches(d - allowance - major2A),
+    boltPitchMin: inches(pitchDiameter - allowance - toPlaces(pitch2A, 4)),
+    holeMinorMax: inches(toPlaces(thread.minorInternal / 25.4 + minor2B, 3)),
+    holePitchMax: inches(pitchDiameter + toPlaces(1.3 * pitch2A, 4)),
     classes: '2A/2B',
     source: b11,
   };

@@ -110,9 +110,13 @@ function unifiedSize(written: string): string | undefined {
   return bare;
 }
 
+/** No thread is written longer than this, characters. */
+const longestName = 40;
+
 /** Reduce `M 10 × 1,25 - 6H` to `m10x1.25` and `3/8" - 16 UNC-2A` to `3/8-16 unc`. */
 function tidy(written: string): string {
   return written
+    .slice(0, longestName)
     .trim()
     .toLowerCase()
     .replace(/[×*]/g, 'x')

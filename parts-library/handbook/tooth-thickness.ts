@@ -25,7 +25,8 @@ const tolerances: Readonly<Record<string, readonly [plus: number, minus: number]
 
 const ansi: Source = {
   title: 'ASME B29.1 sprocket flange thickness',
-  where: 't = 0.93 W − 0.006 in reproduces the published lecture table; tolerances from a maker’s page',
+  where:
+    't = 0.93 W − 0.006 in reproduces the published lecture table to 0.001 in; tolerances from a maker’s page',
   certainty: 'published',
 };
 const iso: Source = {
