@@ -88,7 +88,10 @@ export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Findin
     circlePlusMinus: pattern.circlePlusMinus ?? 0,
     placing: cut
       ? { says: 'place of the cut hole', amount: tolerance.amount / 2 }
-      : { says: 'drift of a drill from its mark', amount: facts.drillDrift.amount + facts.drillDrift.plusMinus },
+      : {
+          says: 'drift of a drill from its mark',
+          amount: facts.drillDrift.amount + facts.drillDrift.plusMinus,
+        },
   });
   const level = judge(['stop', budget.room <= 0], ['caution', budget.worst < 0]);
   const kind = pattern.made === 'tapped' ? 'fixed' : 'floating';

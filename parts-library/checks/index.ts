@@ -14,6 +14,7 @@ export {
   type ChainPull,
   type PullInput,
 } from './chain-drive.js';
+export { clearMetal } from './clear-metal.js';
 export { checkEdgeDistance, checkSpacing } from './edge.js';
 export { checkFilletLeg, checkHubWeld, type HubLoad, type HubWeldInput } from './hub-weld.js';
 export { checkKeyway } from './keyway.js';

@@ -1,7 +1,7 @@
 // The etched label: on metal, clear of openings, not across a weld, with every letter there.
-import { containsPoint, nearestOnContour } from '../geometry/index.js';
 import type { Source } from '../handbook/index.js';
-import { isLine, isMark, isOpening, outlineOf, type Finding, type Part } from '../model/index.js';
+import { isLine, type Finding, type Part } from '../model/index.js';
+import { clearMetal } from './clear-metal.js';
 import type { Facts } from './facts.js';
 import { found, quantity } from './findings.js';
 
@@ -27,21 +27,8 @@ export function checkLabel(
     .flatMap(({ path }) => path.vertices);
   const first = points[0];
   if (first === undefined) return [];
-  const outline = outlineOf(part).contour;
-  const openings = part.features.filter(isOpening);
-  const marks = part.features.filter(isMark);
-  const blocked = points.find(
-    (point) =>
-      containsPoint(outline, point) !== 'inside' ||
-      nearestOnContour(outline, point).distance < CLEAR ||
-      openings.some(
-        ({ contour }) =>
-          containsPoint(contour, point) === 'inside' || nearestOnContour(contour, point).distance < CLEAR,
-      ) ||
-      marks.some(
-        ({ at, hole }) => Math.hypot(at.x - point.x, at.y - point.y) < (hole?.size ?? 0) / 2 + CLEAR,
-      ),
-  );
+  const isClear = clearMetal(part.features, CLEAR);
+  const blocked = points.find((point) => !isClear(point));
   const place = { code: 'label', field: 'label', source: MARKING } as const;
   return [
     ...(blocked === undefined
