@@ -73,8 +73,7 @@ export function combineEstimates(estimates: readonly Estimate[]): Combined {
 }
 
 function spread(estimates: readonly Estimate[], diameter: number): readonly string[] {
-  const missing = 'A reading came without its ±, so the circle has none either.';
-  if (estimates.length < 2) return [missing];
+  if (estimates.length < 2) return [];
   const far = Math.max(...estimates.map((estimate) => Math.abs(estimate.diameter - diameter)));
-  return [missing, `The readings lie up to ${to(far)} mm from their mean.`];
+  return [`The readings lie up to ${to(far)} mm from their mean.`];
 }

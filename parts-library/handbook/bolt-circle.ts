@@ -52,6 +52,8 @@ export function chordFactor(count: number, step: number): number {
   return 1 / Math.sin((Math.PI * step) / count);
 }
 
+const withoutLimit = 'A reading came without its ±, so the circle has none either.';
+
 /**
  * The bolt circle from what was measured. Readings of the same pair are averaged first, inside against outside so
  * that the hole size cancels; the circles of different pairs are then averaged by their ±. A ± is a limit: limits
@@ -67,6 +69,7 @@ export function boltCircleFrom(measure: Measure, count: number): BoltCircleAnswe
   if (!read.ok) return read;
   const { estimates, seated, holeDiameter, notes } = read.value;
   const combined = combineEstimates(estimates);
+  const without = combined.plusMinus === undefined && measure.readings.some(({ way }) => way !== 'circle');
   return {
     ok: true,
     value: {
@@ -78,7 +81,7 @@ export function boltCircleFrom(measure: Measure, count: number): BoltCircleAnswe
         ? {}
         : { centre: seated.centre, holes: seated.holes, clockingDegrees: seated.clockingDegrees }),
       evenlySpaced: seated?.evenlySpaced ?? true,
-      notes: [...notes, ...combined.notes],
+      notes: [...notes, ...(without ? [withoutLimit] : []), ...combined.notes],
       source: chordRule,
     },
   };

@@ -91,7 +91,7 @@ describe('bolt circle from one pair of holes', () => {
   // Published factor table: D over the distance between neighbours, and over the widest pair.
   test.each([
     [3, 1.1547, 1.1547],
-    [4, 1.4142, 1],
+    [4, 14_142 / 10_000, 1],
     [5, 1.7013, 1.05146],
     [6, 2, 1],
     [7, 2.30477, 1.02572],
@@ -165,6 +165,12 @@ describe('the ± of a circle', () => {
     expect(got.plusMinus).toBeUndefined();
     expect(got.diameter).toBeCloseTo(114.3, 2);
     expect(got.notes.join(' ')).toContain('without its ±');
+  });
+
+  test('a circle given outright is not asked for its ±', () => {
+    expect(circle('circle 110', 6)).toMatchObject({ diameter: 110, contributions: [], notes: [] });
+    expect(circle('circle 110', 6).plusMinus).toBeUndefined();
+    expect(circle('circle 110±0.2', 6).plusMinus).toBeCloseTo(0.2, 9);
   });
 
   test('the contributions of one reading add up to the ±', () => {
