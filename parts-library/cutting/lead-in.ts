@@ -51,7 +51,7 @@ export interface Lead {
   readonly standoff: number;
 }
 
-/** No place will do; `because` says what stood in the way of the best one. */
+/** No place will do; `because` says what stood in the way of the shortest lead-in at the best place. */
 export interface NoLead {
   readonly found: false;
   readonly because: string;
@@ -74,14 +74,15 @@ export function findLead(
   const wanted = leadInLength(settings.thickness, settings.kerf);
   let because: string | undefined;
   for (const start of starts) {
+    let trouble: string | undefined;
     for (const { pierce, standoff, clear } of pierces(start, request, settings, wanted)) {
-      const trouble = troubleOf(pierce, clear, start, request, settings, ground, earlier);
+      trouble = troubleOf(pierce, clear, start, request, settings, ground, earlier);
       if (trouble === undefined) {
         const path = pathFrom(start, request.path, settings.squareSide);
         return { found: true, leadIn: leadTo(path, pierce), path, start, wanted, standoff };
       }
-      because ??= trouble;
     }
+    because ??= trouble;
   }
   return { found: false, because: because ?? 'the contour has no place to start at' };
 }
@@ -137,7 +138,7 @@ function troubleOf(
   ground: Ground,
   earlier: readonly EarlierKerf[],
 ): string | undefined {
-  if (isMetal(ground, pierce)) return 'the pierce would be in the metal of a part';
+  if (isMetal(ground, pierce)) return 'the pierce would land in the metal of a part';
   const { neighbour, earlierKerf } = pierceClearance(settings.thickness, settings.kerf);
   const near = edgesNear(ground, pierce, placementId, Math.max(clear, neighbour));
   if (near.own < clear - EQUAL) return 'the pierce would come too near a finished edge of its own part';

@@ -103,7 +103,7 @@ export const noLead = (
   ...anchorOf(feature),
   title: `No room to pierce for ${feature.name}`,
   says:
-    `${feature.name} of ${placed.part.name} cannot be cut: every start round it was tried down to the shortest lead-in, and at the best one ${because}. ` +
+    `${feature.name} of ${placed.part.name} cannot be cut: every start round it was tried down to the shortest lead-in. At the best of them ${because}. ` +
     (feature.purpose === 'outline'
       ? 'Leave more room round the part.'
       : fromCentre

@@ -15,12 +15,9 @@ export const place = (code: number, x: number, y: number, unit: 'mm' | 'in'): Gr
   [code + 20, '0'],
 ];
 
-/** The groups of a flat vertex: x, y and, when the segment that leaves it is an arc, its bulge. */
-export const flatVertex = (x: number, y: number, bulge: number, unit: 'mm' | 'in'): Group[] => [
-  [10, decimals(x, placesIn(unit))],
-  [20, decimals(y, placesIn(unit))],
-  ...(bulge === 0 ? [] : [[42, decimals(bulge, BULGE_PLACES)] satisfies Group]),
-];
+/** The bulge of a vertex, nothing when the segment that leaves it is straight. */
+export const bulgeGroup = (bulge: number): Group[] =>
+  bulge === 0 ? [] : [[42, decimals(bulge, BULGE_PLACES)]];
 
 /**
  * Words that may stand in a DXF file: one line of ASCII. What is not ASCII becomes `\U+00E9`, the escape of the DXF
@@ -36,6 +33,20 @@ export function plainText(words: string): string {
     )
     .slice(0, LONGEST_TEXT);
 }
+
+/** Groups that are the same in every file, written as `70 0, 3 Solid line`: a code, a blank, its value. */
+export const fixed = (groups: string): Group[] =>
+  groups.split(', ').map((group): Group => {
+    const blank = group.indexOf(' ');
+    return [Number(group.slice(0, blank)), group.slice(blank + 1)];
+  });
+
+export const section = (name: string, body: readonly Group[]): Group[] => [
+  [0, 'SECTION'],
+  [2, name],
+  ...body,
+  [0, 'ENDSEC'],
+];
 
 /** The text of a list of groups. */
 export const textOf = (groups: readonly Group[]): string =>

@@ -4,23 +4,11 @@ import type { Bounds } from '../geometry/index.js';
 import type { Shape } from './sheet.js';
 
 function boundsOfShape(shape: Shape): Bounds {
-  switch (shape.kind) {
-    case 'circle': {
-      const { centre, radius } = shape;
-      return {
-        minX: centre.x - radius,
-        minY: centre.y - radius,
-        maxX: centre.x + radius,
-        maxY: centre.y + radius,
-      };
-    }
-    case 'point':
-      return { minX: shape.at.x, minY: shape.at.y, maxX: shape.at.x, maxY: shape.at.y };
-    case 'open':
-      return boundsOf({ vertices: shape.vertices });
-    case 'closed':
-      return boundsOf({ vertices: [...shape.vertices, ...shape.vertices.slice(0, 1)] });
-  }
+  if (shape.kind === 'open') return boundsOf({ vertices: shape.vertices });
+  if (shape.kind === 'closed')
+    return boundsOf({ vertices: [...shape.vertices, ...shape.vertices.slice(0, 1)] });
+  const [{ x, y }, radius] = shape.kind === 'circle' ? [shape.centre, shape.radius] : [shape.at, 0];
+  return { minX: x - radius, minY: y - radius, maxX: x + radius, maxY: y + radius };
 }
 
 /** Extents of all shapes in their own unit; all nought when there is nothing. */

@@ -1,7 +1,9 @@
 // Shapes in the file's unit, rounded to the file's decimals once, so that every format says the same numbers.
 import type { Point, Vertex } from '../geometry/index.js';
 import { BULGE_PLACES, INCH_PLACES, MM_PLACES, rounded } from './decimals.js';
-import type { Shape } from './sheet.js';
+import { layerOf } from './layers.js';
+import type { Layer } from './layers.js';
+import type { Shape, Sheet } from './sheet.js';
 
 /** Exact by definition (international yard and pound agreement, 1959). */
 const MM_PER_INCH = 25.4;
@@ -25,16 +27,11 @@ export function shapeInUnit(shape: Shape, unit: 'mm' | 'in'): Shape {
     y: length(y),
     bulge: rounded(bulge, BULGE_PLACES),
   });
-  switch (shape.kind) {
-    case 'circle':
-      return { kind: 'circle', centre: point(shape.centre), radius: length(shape.radius) };
-    case 'point':
-      return { kind: 'point', at: point(shape.at) };
-    case 'open':
-      return { kind: 'open', vertices: withoutRepeats(shape.vertices.map(vertex), false) };
-    case 'closed':
-      return { kind: 'closed', vertices: withoutRepeats(shape.vertices.map(vertex), true) };
-  }
+  if (shape.kind === 'circle')
+    return { kind: 'circle', centre: point(shape.centre), radius: length(shape.radius) };
+  if (shape.kind === 'point') return { kind: 'point', at: point(shape.at) };
+  const closed = shape.kind === 'closed';
+  return { kind: shape.kind, vertices: withoutRepeats(shape.vertices.map(vertex), closed) };
 }
 
 /** Drops a vertex whose segment leads nowhere: its successor stands on the same place. */
@@ -51,3 +48,18 @@ function withoutRepeats(vertices: readonly Vertex[], closed: boolean): readonly 
   }
   return kept;
 }
+
+/** An item as it is written: on its layer, in the file's unit. */
+export interface DrawnItem {
+  readonly id: string;
+  readonly layer: Layer;
+  readonly shape: Shape;
+}
+
+/** All items of a sheet in the file's unit, in their order. */
+export const drawnItems = (sheet: Sheet, unit: 'mm' | 'in'): readonly DrawnItem[] =>
+  sheet.items.map(({ id, operation, shape }) => ({
+    id,
+    layer: layerOf(sheet.kind, operation),
+    shape: shapeInUnit(shape, unit),
+  }));

@@ -1,8 +1,7 @@
 // SVG at true scale: one user unit is one millimetre, y turned to point down, a path per contour, arcs as arcs.
 import { decimals, MM_PLACES, rounded } from './decimals.js';
 import { extentsOf } from './extents.js';
-import { layerOf } from './layers.js';
-import { shapeInUnit } from './rounding.js';
+import { drawnItems } from './rounding.js';
 import type { Shape, Sheet } from './sheet.js';
 import type { Point, Vertex } from '../geometry/index.js';
 
@@ -16,16 +15,14 @@ const at = ({ x, y }: Point): string => `${number(x)} ${number(-y)}`;
 
 /** A sheet as SVG text, always in millimetres. Ids are those of the features. Same sheet, same bytes. */
 export function svgOf(sheet: Sheet): string {
-  const shapes = sheet.items.map(({ shape }) => shapeInUnit(shape, 'mm'));
-  const { minX, minY, maxX, maxY } = extentsOf(shapes);
+  const items = drawnItems(sheet, 'mm');
+  const { minX, minY, maxX, maxY } = extentsOf(items.map(({ shape }) => shape));
   const width = number(maxX - minX + 2 * MARGIN);
   const height = number(maxY - minY + 2 * MARGIN);
-  const paths = sheet.items.map(({ id, operation }, index) => {
-    const { name, stroke, weight } = layerOf(sheet.kind, operation);
-    const shape = shapes[index];
-    const d = shape === undefined ? '' : pathOf(shape);
-    return `    <path id="${escaped(id)}" class="${name}" stroke="${stroke}" stroke-width="${number(weight / 100)}" d="${d}"/>`;
-  });
+  const paths = items.map(
+    ({ id, layer: { name, stroke, weight }, shape }) =>
+      `    <path id="${escaped(id)}" class="${name}" stroke="${stroke}" stroke-width="${number(weight / 100)}" d="${pathOf(shape)}"/>`,
+  );
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" ` +
@@ -41,22 +38,15 @@ export function svgOf(sheet: Sheet): string {
 }
 
 function pathOf(shape: Shape): string {
-  switch (shape.kind) {
-    case 'circle': {
-      const { centre, radius } = shape;
-      const east = { x: centre.x + radius, y: centre.y };
-      const west = { x: centre.x - radius, y: centre.y };
-      // Two half circles: a single arc that ends where it starts draws nothing (SVG 1.1, F.6.2).
-      return `M${at(east)}${arc(radius, 1, west)}${arc(radius, 1, east)}Z`;
-    }
-    case 'point':
-      // No length, a round cap: seen as a dot, with no line that a machine could cut.
-      return `M${at(shape.at)}h0`;
-    case 'open':
-      return run(shape.vertices);
-    case 'closed':
-      return `${run([...shape.vertices, ...shape.vertices.slice(0, 1)])}Z`;
-  }
+  // No length, a round cap: seen as a dot, with no line that a machine could cut.
+  if (shape.kind === 'point') return `M${at(shape.at)}h0`;
+  if (shape.kind === 'open') return run(shape.vertices);
+  if (shape.kind === 'closed') return `${run([...shape.vertices, ...shape.vertices.slice(0, 1)])}Z`;
+  const { centre, radius } = shape;
+  const east = { x: centre.x + radius, y: centre.y };
+  const west = { x: centre.x - radius, y: centre.y };
+  // Two half circles: a single arc that ends where it starts draws nothing (SVG 1.1, F.6.2).
+  return `M${at(east)}${arc(radius, 1, west)}${arc(radius, 1, east)}Z`;
 }
 
 function run(vertices: readonly Vertex[]): string {
