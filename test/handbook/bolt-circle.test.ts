@@ -188,6 +188,40 @@ describe('the ± of a circle', () => {
     }
   });
 
+  test('the true circle lies within the ± of 2,000 patterns measured within their limits', () => {
+    let seed = 12_345;
+    const random = (): number => {
+      seed = (seed * 48_271) % 2_147_483_647;
+      return seed / 2_147_483_647;
+    };
+    const error = (limit: number): number => (2 * random() - 1) * limit;
+    for (let pattern = 0; pattern < 2000; pattern += 1) {
+      const count = 3 + Math.floor(random() * 8);
+      const diameter = 60 + random() * 200;
+      const hole = 3 + random() * 3;
+      const tagged = Array.from({ length: 1 + Math.floor(random() * 3) }, (): Tagged => {
+        const step = 1 + Math.floor(random() * Math.floor(count / 2));
+        const plusMinus = 0.02 + random() * 0.2;
+        const apart = diameter * Math.sin((Math.PI * step) / count);
+        const way = Math.floor(random() * 3);
+        if (way === 0) return { way: 'steps', step, distance: apart + error(plusMinus), plusMinus };
+        const side = way === 1 ? 'near' : 'far';
+        const distance = (side === 'near' ? apart - hole : apart + hole) + error(plusMinus);
+        return {
+          way: 'edges',
+          side,
+          step,
+          distance,
+          plusMinus,
+          hole: { mm: hole + error(0.05), plusMinus: 0.05 },
+        };
+      });
+      const got = circle(readings(...tagged), count);
+      expect(Math.abs(got.diameter - diameter)).toBeLessThanOrEqual((got.plusMinus ?? 0) + 1e-9);
+      expect(got.notes.join(' ')).not.toContain('measure again');
+    }
+  });
+
   test('the best reading of five is every second hole, ±0.105 against ±0.170', () => {
     const best = bestReading(5, 0.1);
     expect(best).toMatchObject({ step: 2, way: 'every-2nd' });
