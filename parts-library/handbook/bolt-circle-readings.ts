@@ -1,24 +1,11 @@
 // Each way of measuring a pattern turned into a circle; readings of one pair of holes are averaged here.
 
-import type { Point } from '../geometry/index.js';
-import type { CentresReading, Measure, Size, Tagged } from '../units/index.js';
+import type { Measure, Size, Tagged } from '../units/index.js';
 import type { Contribution, Estimate } from './bolt-circle-combine.js';
-import { diameterPerCoordinate, fitCircle, seatEvenly } from './circle-fit.js';
-import type { SeatedHole } from './circle-fit.js';
-
-export interface BoltCircleProblem {
-  /** The field to mend: `count`, `readings`, `readings.0.step` … */
-  readonly field: string;
-  /** What is wrong and what would do. */
-  readonly says: string;
-}
-
-export interface Seated {
-  readonly centre: Point;
-  readonly holes: readonly SeatedHole[];
-  readonly clockingDegrees: number;
-  readonly evenlySpaced: boolean;
-}
+import { fromCentres } from './bolt-circle-centres.js';
+import type { Seated } from './bolt-circle-centres.js';
+import { refuse, to } from './bolt-circle-problem.js';
+import type { BoltCircleProblem, Outcome } from './bolt-circle-problem.js';
 
 export interface ReadEstimates {
   readonly estimates: readonly Estimate[];
@@ -26,17 +13,6 @@ export interface ReadEstimates {
   readonly holeDiameter?: number;
   readonly notes: readonly string[];
 }
-
-type Outcome<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: BoltCircleProblem };
-
-const refuse = (
-  field: string,
-  says: string,
-): { readonly ok: false; readonly problem: BoltCircleProblem } => ({
-  ok: false,
-  problem: { field, says },
-});
 
 /** Centre distance of one pair of holes as one reading gives it. */
 interface PairReading {
@@ -48,15 +24,10 @@ interface PairReading {
   readonly hole?: Size;
 }
 
-/** A hole out of its even place by more than any caliper is wrong: the pattern is odd. Common practice. */
-export const oddClocking = 1;
-
 const positive = (value: number): boolean => Number.isFinite(value) && value > 0;
 const badLimit = (limit: number | undefined): boolean =>
   limit !== undefined && !(Number.isFinite(limit) && limit >= 0);
 const badSize = (size: Size): boolean => !positive(size.mm) || badLimit(size.plusMinus);
-const to = (value: number): string => `${Math.round(value * 1000) / 1000}`;
-
 const pairName = (count: number, step: number): string =>
   step * 2 === count ? 'opposite holes' : step === 1 ? 'neighbouring holes' : `holes ${step} apart`;
 
@@ -292,56 +263,4 @@ function bothSides(
         ]
       : [];
   return { ok: true, value: { estimates, holeDiameter, notes } };
-}
-
-interface CentresFit {
-  readonly estimate: Estimate;
-  readonly seated: Seated;
-  readonly notes: readonly string[];
-}
-
-function fromCentres(reading: CentresReading, index: number, count: number): Outcome<CentresFit> {
-  const { centres, plusMinus } = reading;
-  const field = `readings.${index}.centres`;
-  if (centres.length < 3) return refuse(field, `A circle needs three centres; ${centres.length} given.`);
-  if (centres.length > count) {
-    return refuse(
-      field,
-      `${centres.length} centres given for ${count} holes; raise the count or leave some out.`,
-    );
-  }
-  if (centres.some(({ x, y }) => !Number.isFinite(x) || !Number.isFinite(y))) {
-    return refuse(field, 'Every centre needs an x and a y in numbers.');
-  }
-  const circle = fitCircle(centres);
-  if (circle === undefined)
-    return refuse(field, 'These centres lie on one line; a circle needs them round it.');
-  const seating = seatEvenly(centres, circle, count);
-  const shared = new Set(seating.holes.map(({ place }) => place)).size < centres.length;
-  const worst = Math.max(...seating.holes.map(({ error }) => error));
-  const evenlySpaced = !shared && worst <= Math.max(oddClocking, 3 * (plusMinus ?? 0));
-  if (!evenlySpaced && centres.length < count) {
-    return refuse(
-      field,
-      `These centres are not evenly spaced (worst ${to(worst)} mm out of place): give all ${count} of them.`,
-    );
-  }
-  const what = 'hole centres';
-  const perCoordinate = diameterPerCoordinate(centres, circle);
-  const parts =
-    plusMinus === undefined || perCoordinate === undefined
-      ? {}
-      : { parts: [{ what, plusMinus: plusMinus * perCoordinate }] };
-  return {
-    ok: true,
-    value: {
-      estimate: { what, diameter: 2 * circle.radius, ...parts },
-      seated: { centre: circle.centre, ...seating, evenlySpaced },
-      notes: evenlySpaced
-        ? []
-        : [
-            `The holes are not evenly spaced (worst ${to(worst)} mm out of place); they stay where they were measured.`,
-          ],
-    },
-  };
 }

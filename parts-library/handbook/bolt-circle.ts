@@ -5,7 +5,7 @@ import type { Measure } from '../units/index.js';
 import { combineEstimates } from './bolt-circle-combine.js';
 import type { Contribution } from './bolt-circle-combine.js';
 import { estimatesOf } from './bolt-circle-readings.js';
-import type { BoltCircleProblem } from './bolt-circle-readings.js';
+import type { BoltCircleProblem } from './bolt-circle-problem.js';
 import type { SeatedHole } from './circle-fit.js';
 import type { Source } from './source.js';
 

@@ -17,8 +17,8 @@ export type { Material, MaterialFamily, MaterialField, StrengthBand } from './ma
 export { bestReading, boltCircleFrom, boltHoles, chordFactor, chordRule } from './bolt-circle.js';
 export type { BestReading, BoltCircle, BoltCircleAnswer } from './bolt-circle.js';
 export type { Contribution } from './bolt-circle-combine.js';
-export { oddClocking } from './bolt-circle-readings.js';
-export type { BoltCircleProblem } from './bolt-circle-readings.js';
+export { oddClocking } from './bolt-circle-centres.js';
+export type { BoltCircleProblem } from './bolt-circle-problem.js';
 export { fitCircle } from './circle-fit.js';
 export type { FittedCircle, SeatedHole } from './circle-fit.js';
 export { usualCircles, usualNear } from './usual-circles.js';
