@@ -180,6 +180,14 @@ function neighbourFault(
       'the second runs back along the first; take the spike out',
     );
   }
+  const straightOn = u.x * v.x + u.y * v.y > 0;
+  const opposed = a.kind === 'line' || b.kind === 'line' || a.sweep > 0 !== b.sweep > 0;
+  if (straightOn && opposed && segments.length > 2) {
+    // Beside a tangent join that bends away on one side only, the overlap of rounded numbers is r turn^2 / 2 at most.
+    const turn = Math.abs(u.x * v.y - u.y * v.x);
+    const radius = Math.max(a.kind === 'arc' ? a.radius : 0, b.kind === 'arc' ? b.radius : 0);
+    if ((radius * turn * turn) / 2 < tangentOverlap) return undefined;
+  }
   const shared = segments.length === 2 ? [vertex, a.from] : [vertex];
   for (const meeting of intersectSegments(a, b, touching)) {
     if (meeting.kind === 'overlap') {
@@ -191,7 +199,7 @@ function neighbourFault(
     if (shared.some((s) => Math.hypot(s.x - point.x, s.y - point.y) <= 2 * touching)) continue;
     // A tangent join read from rounded numbers meets twice, with next to nothing between: no fault. A point so sharp
     // that its sides cross is one.
-    const allowed = u.x * v.x + u.y * v.y > 0 ? tangentOverlap : touching;
+    const allowed = straightOn ? tangentOverlap : touching;
     const half = pointAlong(a, segments.length === 2 ? meeting.a / 2 : (1 + meeting.a) / 2);
     if (nearestOnSegment(b, half).distance <= allowed) continue;
     return fault(

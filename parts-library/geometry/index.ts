@@ -64,6 +64,7 @@ export {
   packSegments,
   packedContains,
   packedDistance,
+  packedSeparation,
   packedStride,
   type PackedContours,
 } from './pack.js';

@@ -94,6 +94,49 @@ export function packedDistance(packed: PackedContours, index: number, x: number,
 }
 
 /**
+ * Distance between two packed segments that do not cross, mm (for those that do, ask `intersectSegments`): from each
+ * end to the other segment, and along the common normal of arcs.
+ */
+export function packedSeparation(a: PackedContours, i: number, b: PackedContours, j: number): number {
+  const k = i * packedStride;
+  const m = j * packedStride;
+  const ends = Math.min(
+    packedDistance(b, j, Number(a.data[k]), Number(a.data[k + 1])),
+    packedDistance(b, j, Number(a.data[k + 2]), Number(a.data[k + 3])),
+    packedDistance(a, i, Number(b.data[m]), Number(b.data[m + 1])),
+    packedDistance(a, i, Number(b.data[m + 2]), Number(b.data[m + 3])),
+  );
+  return Math.min(ends, normalSeparation(a, i, b, j), normalSeparation(b, j, a, i));
+}
+
+/** Distance from the points of arc `i` that face segment `j` squarely, or Infinity when there are none. */
+function normalSeparation(a: PackedContours, i: number, b: PackedContours, j: number): number {
+  const k = i * packedStride;
+  const m = j * packedStride;
+  const radius = Number(a.data[k + 6]);
+  if (radius === 0) return Infinity;
+  const cx = Number(a.data[k + 4]);
+  const cy = Number(a.data[k + 5]);
+  const toLine = Number(b.data[m + 6]) === 0;
+  const nx = toLine ? Number(b.data[m + 3]) - Number(b.data[m + 1]) : Number(b.data[m + 4]) - cx;
+  const ny = toLine ? Number(b.data[m]) - Number(b.data[m + 2]) : Number(b.data[m + 5]) - cy;
+  const length = Math.hypot(nx, ny);
+  if (length === 0) return Infinity;
+  const ax = Number(a.data[k]);
+  const ay = Number(a.data[k + 1]);
+  const ex = Number(a.data[k + 2]) - ax;
+  const ey = Number(a.data[k + 3]) - ay;
+  const side = Number(a.data[k + 7]);
+  let nearest = Infinity;
+  for (let scale = radius / length, turn = 0; turn < 2; scale = -scale, turn++) {
+    const x = cx + nx * scale;
+    const y = cy + ny * scale;
+    if ((ex * (y - ay) - ey * (x - ax)) * side <= 0) nearest = Math.min(nearest, packedDistance(b, j, x, y));
+  }
+  return nearest;
+}
+
+/**
  * Distance from a point to the nearest packed segment, mm; `within` when nothing is nearer than that.
  */
 export function nearestWithin(packed: PackedContours, x: number, y: number, within: number): number {

@@ -15,7 +15,7 @@ declare module 'jsts/org/locationtech/jts/geom/GeometryFactory.js' {
     isEmpty(): boolean;
   }
   export interface LinearRing extends Geometry {
-    readonly ring: true;
+    isRing(): boolean;
   }
   export default class GeometryFactory {
     createLinearRing(coordinates: Coordinate[]): LinearRing;
@@ -24,13 +24,11 @@ declare module 'jsts/org/locationtech/jts/geom/GeometryFactory.js' {
 }
 declare module 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js' {
   import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
-  export default class BufferOp {
-    static bufferOp(geometry: Geometry, distance: number, quadrantSegments: number): Geometry;
-  }
+  const BufferOp: { bufferOp(geometry: Geometry, distance: number, quadrantSegments: number): Geometry };
+  export default BufferOp;
 }
 declare module 'jsts/org/locationtech/jts/operation/valid/IsValidOp.js' {
   import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
-  export default class IsValidOp {
-    static isValid(geometry: Geometry): boolean;
-  }
+  const IsValidOp: { isValid(geometry: Geometry): boolean };
+  export default IsValidOp;
 }

@@ -1,9 +1,14 @@
 // Verification: nothing leaves the offset kernel unproved. Every boundary must keep its distance from the whole source
 // (exactly, segment by segment), and no boundary may be missing (curves left unused and scattered points are asked).
-import { distanceBetweenSegments } from '../distance.js';
-import { segmentBounds } from '../measure.js';
-import { nearestWithin, packContours, packedContains, type PackedContours } from '../pack.js';
-import { directionAlong, pointAlong, segmentsAlong } from '../segments.js';
+import { intersectSegments } from '../intersect.js';
+import {
+  nearestWithin,
+  packContours,
+  packedContains,
+  packedSeparation,
+  type PackedContours,
+} from '../pack.js';
+import { directionAlong, pointAlong } from '../segments.js';
 import { exactOffset } from '../tolerances.js';
 import type { Contour, Segment, Vertex } from '../types.js';
 import type { Carrier } from './carriers.js';
@@ -20,27 +25,30 @@ export function keepsDistance(
 ): boolean {
   const reach = Math.abs(distance);
   const least = reach - exactOffset;
+  const boundary = packContours([vertices]);
+  const { boxes } = boundary;
   let sound = true;
-  segmentsAlong(vertices, true).forEach((segment, i) => {
-    if (!sound) return;
-    const box = segmentBounds(segment);
-    source.tree.search(
-      box.minX - reach,
-      box.minY - reach,
-      box.maxX + reach,
-      box.maxY + reach,
-      (j, x0, y0, x1, y1) => {
-        if (!sound || j === sources[i]) return false;
-        const dx = Math.max(x0 - box.maxX, box.minX - x1, 0);
-        const dy = Math.max(y0 - box.maxY, box.minY - y1, 0);
-        const other = source.segments[j];
-        if (other === undefined || dx * dx + dy * dy >= least * least) return false;
-        if (distanceBetweenSegments(segment, other).distance < least) sound = false;
-        return false;
-      },
-    );
-  });
+  for (let i = 0; i < boundary.count; i++) {
+    const minX = Number(boxes[4 * i]);
+    const minY = Number(boxes[4 * i + 1]);
+    const maxX = Number(boxes[4 * i + 2]);
+    const maxY = Number(boxes[4 * i + 3]);
+    const own = sources[i];
+    source.tree.search(minX - reach, minY - reach, maxX + reach, maxY + reach, (j, x0, y0, x1, y1) => {
+      if (!sound || j === own) return false;
+      const dx = Math.max(x0 - maxX, minX - x1, 0);
+      const dy = Math.max(y0 - maxY, minY - y1, 0);
+      if (dx * dx + dy * dy >= least * least) return false;
+      if (packedSeparation(boundary, i, source, j) < least) sound = false;
+      else if (dx === 0 && dy === 0 && cross(boundary.segments[i], source.segments[j])) sound = false;
+      return false;
+    });
+  }
   return sound;
+}
+
+function cross(a: Segment | undefined, b: Segment | undefined): boolean {
+  return a !== undefined && b !== undefined && intersectSegments(a, b).length > 0;
 }
 
 /** How far beside an unused carrier the completeness check looks, mm: narrower gaps than twice this do not count. */

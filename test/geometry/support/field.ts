@@ -42,6 +42,13 @@ export function distanceToPiece({ a, b, arc }: Piece, p: XY): number {
   return Math.min(Math.hypot(p.x - a.x, p.y - a.y), Math.hypot(p.x - b.x, p.y - b.y));
 }
 
+/** The middle of a line or arc. */
+export function middleOf({ a, b, arc }: Piece): XY {
+  if (arc === undefined) return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const angle = arc.start + arc.sweep / 2;
+  return { x: arc.c.x + arc.r * Math.cos(angle), y: arc.c.y + arc.r * Math.sin(angle) };
+}
+
 /** Distance to the nearest line or arc of any of the contours. */
 export function createField(contours: readonly (readonly Vertex[])[]): (p: XY) => number {
   const pieces = contours.flatMap(piecesOf);
