@@ -1,7 +1,6 @@
-// The etched label: on metal, clear of openings, not across a weld, with every letter there.
+// The etched label: high enough to read, and with every letter there.
 import type { Source } from '../handbook/index.js';
 import { isLine, type Finding, type Part } from '../model/index.js';
-import { clearMetal } from './clear-metal.js';
 import type { Facts } from './facts.js';
 import { found, quantity } from './findings.js';
 
@@ -11,8 +10,8 @@ const MARKING: Source = {
     'single strokes at least 6 mm high; outside the weld; a contract manufacturer’s published guideline for height',
   certainty: 'published',
 };
-/** Room between lettering and an edge, mm. */
-const CLEAR = 2;
+/** Least height that reads, mm. */
+const LEAST_HEIGHT = 6;
 
 /** `missing` are characters that the face lacks. */
 export function checkLabel(
@@ -21,27 +20,10 @@ export function checkLabel(
   missing: readonly string[],
   facts: Facts,
 ): readonly Finding[] {
-  const points = part.features
-    .filter(isLine)
-    .filter(({ purpose }) => purpose === 'etch')
-    .flatMap(({ path }) => path.vertices);
-  const first = points[0];
+  const first = part.features.filter(isLine).find(({ purpose }) => purpose === 'etch')?.path.vertices[0];
   if (first === undefined) return [];
-  const isClear = clearMetal(part.features, CLEAR);
-  const blocked = points.find((point) => !isClear(point));
   const place = { code: 'label', field: 'label', source: MARKING } as const;
   return [
-    ...(blocked === undefined
-      ? []
-      : [
-          found({
-            ...place,
-            level: 'caution',
-            anchor: blocked,
-            title: 'The label runs into an edge or a hole',
-            says: `Lettering stays ${facts.format.length(CLEAR)} clear of edges and holes; a shorter label or a smaller height would do.`,
-          }),
-        ]),
     ...(missing.length === 0
       ? []
       : [
@@ -53,17 +35,17 @@ export function checkLabel(
             says: 'Those characters were left blank; plain letters, figures and signs of the keyboard can be etched.',
           }),
         ]),
-    ...(height < 6
+    ...(height < LEAST_HEIGHT
       ? [
           found({
             ...place,
             level: 'note',
             anchor: first,
             field: 'labelHeight',
-            title: `Letters ${facts.format.length(height)} high, 6 mm is the least that reads`,
+            title: `Letters ${facts.format.length(height)} high, ${facts.format.length(LEAST_HEIGHT)} is the least that reads`,
             says: 'A torch’s mark is as wide as a small letter’s gaps.',
             value: quantity(height, 'mm'),
-            limit: quantity(6, 'mm'),
+            limit: quantity(LEAST_HEIGHT, 'mm'),
           }),
         ]
       : []),

@@ -1,7 +1,7 @@
 // The adapter plate from what was measured to figures and findings, against values worked outside the project.
 import { describe, expect, test } from 'vitest';
 import { isCircle } from '../../parts-library/geometry/index.js';
-import { isMark, isOpening, outlineOf } from '../../parts-library/model/index.js';
+import { isLine, isMark, isOpening, outlineOf } from '../../parts-library/model/index.js';
 import { CART_ADAPTER, finding, read, run } from './plate.js';
 
 const format = {
@@ -140,6 +140,27 @@ describe('the centre', () => {
     const drawn = read({ centre: 'slip-to-weld' }).draw({ format });
     expect(drawn.value).toBeUndefined();
     expect(drawn.findings[0]).toMatchObject({ level: 'stop', field: 'hub' });
+  });
+});
+
+describe('the etched label', () => {
+  test('lies on metal, clear of bore, weld and holes, wherever the first clear place is', () => {
+    const part = draw({ ...CART_ADAPTER, label: 'CART 4' });
+    const points = part.features.filter(isLine).flatMap(({ path }) => path.vertices);
+    expect(points.length).toBeGreaterThan(20);
+    for (const { x, y } of points) {
+      expect(Math.hypot(x, y)).toBeGreaterThan(57.15 / 2 + 3);
+      expect(Math.hypot(x, y)).toBeLessThan(75 - 2);
+      for (const { at } of part.features.filter(isMark)) {
+        expect(Math.hypot(x - at.x, y - at.y)).toBeGreaterThan(5.5 + 2);
+      }
+    }
+  });
+
+  test('without room it is left out and says so, since a mark off the metal fires the torch into air', () => {
+    const parameters = { ...CART_ADAPTER, shape: 'lobed', web: 5, label: 'ORCHARD HAUL CART 4' };
+    expect(draw(parameters).features.filter(isLine)).toEqual([]);
+    expect(finding(parameters, 'label-room')).toMatchObject({ level: 'caution', field: 'label' });
   });
 });
 

@@ -46,6 +46,21 @@ const refusal = (field: string, says: string): Finding => ({
   source: { title: 'Plane geometry', where: 'construction of the part', certainty: 'common practice' },
 });
 
+const noRoomForLabel = (label: string): Finding => ({
+  code: 'label-room',
+  level: 'caution',
+  stage: 'draw',
+  subject: {},
+  field: 'label',
+  title: `No room for the label “${label}”`,
+  says: 'It was left out: no place keeps it 2 mm clear of edges, holes and weld. A shorter label or a smaller height would do.',
+  source: {
+    title: 'Marked lettering',
+    where: 'stays on clear metal, outside the weld',
+    certainty: 'common practice',
+  },
+});
+
 /** Parameters to a part. */
 export function drawAdapterPlate(p: AdapterPlate): Staged<Part | undefined> {
   const answer = resolve(p);
@@ -63,16 +78,16 @@ export function drawAdapterPlate(p: AdapterPlate): Staged<Part | undefined> {
       hole: { finish: 'cut', size: p.lighteningDiameter.mm },
     })),
   ];
-  const features = [...plain, ...drawLabel(p, answer.value, plain)];
+  const label = drawLabel(p, answer.value, plain);
   return {
     value: {
       family: FAMILY_ID,
       name: 'Adapter plate',
-      features,
+      features: [...plain, ...(label ?? [])],
       material: p.material,
       thickness: p.thickness.mm,
       quantity: 1,
     },
-    findings: [],
+    findings: label === undefined ? [noRoomForLabel(p.label ?? '')] : [],
   };
 }

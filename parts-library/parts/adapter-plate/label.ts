@@ -36,22 +36,23 @@ function candidatePlaces(r: Resolved, inner: number): readonly Point[] {
   );
 }
 
-/** The label's strokes as etch features; none without a label. */
-export function drawLabel(p: AdapterPlate, r: Resolved, plain: readonly Feature[]): readonly Feature[] {
+/** The label's strokes as etch features; none without a label, undefined when there is no clear place for it. */
+export function drawLabel(
+  p: AdapterPlate,
+  r: Resolved,
+  plain: readonly Feature[],
+): readonly Feature[] | undefined {
   if (p.label === undefined || p.label === '') return [];
   const height = p.labelHeight.mm;
   const { width } = letterText(p.label, { x: 0, y: 0 }, height);
   const hub = r.centre === undefined ? 0 : (r.centre.hub?.diameter ?? r.centre.finished) / 2;
   const inner = hub + (r.centre?.welded === true ? weldLegOf(p) : 0);
   const isClear = clearMetal(plain, CLEAR);
-  const places = candidatePlaces(r, inner);
-  const clear = places.find((centre) =>
-    boxPoints(centre, width, height).every(
-      (point) => Math.hypot(point.x, point.y) >= inner && isClear(point),
-    ),
+  const centre = candidatePlaces(r, inner).find((place) =>
+    boxPoints(place, width, height).every((point) => Math.hypot(point.x, point.y) >= inner && isClear(point)),
   );
-  // Nowhere clear: draw it under the middle all the same, and the check says what it runs into.
-  const centre = clear ?? places[0] ?? { x: 0, y: 0 };
+  // A mark struck off the metal fires the torch into air: better no label than one that runs over an edge.
+  if (centre === undefined) return undefined;
   return letterText(p.label, centre, height).strokes.map((path, index) => ({
     id: `label.${index + 1}`,
     name: 'label',
