@@ -77,13 +77,14 @@ export function centreLines(scene: Scene, placing: Placing, style: Style): reado
       Math.max(toEdge(scene.part, centre, direction), ghostly) * scale + style.centrePast * 1.4;
     return { id: centre.id, path: spokes(x, y, UPRIGHT, reach) };
   });
-  for (const hole of [...scene.openings, ...scene.roundEnds, ...scene.marks]) {
+  // A mark has a cross of its own.
+  for (const hole of scene.openings) {
     if (main.some((centre) => sameCentre(centre, hole, near))) continue;
     const circle = scene.boltCircles.find(
       (bolts) => Math.abs(Math.hypot(hole.x - bolts.x, hole.y - bolts.y) - bolts.radius) < 0.02 + near,
     );
     const { x, y } = sheet(hole);
-    const length = Math.max(hole.radius * scale, style.size * 0.12) + style.centrePast;
+    const length = hole.radius * scale + style.centrePast;
     if (circle === undefined) {
       lines.push({ id: hole.id, path: spokes(x, y, UPRIGHT, () => length) });
       continue;
@@ -97,7 +98,34 @@ export function centreLines(scene: Scene, placing: Placing, style: Style): reado
     ];
     lines.push({ id: hole.id, path: spokes(x, y, radial, () => length) });
   }
+  for (const ends of scene.roundEnds) lines.push(...slotLines(ends, placing, style));
   return lines;
+}
+
+/** A slot has one line along its axis and one across at each end's centre; any other round end has a cross. */
+function slotLines(ends: readonly Round[], { scale, x, y }: Placing, style: Style): readonly CentreLine[] {
+  const [a, b, more] = ends;
+  if (a === undefined) return [];
+  const reach = (round: Round): number => round.radius * scale + style.centrePast;
+  const at = (round: Round): Direction => [x + round.x * scale, y + round.y * scale];
+  if (b === undefined || more !== undefined) {
+    return ends.map((end) => ({ id: end.id, path: spokes(...at(end), UPRIGHT, () => reach(end)) }));
+  }
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const along: Direction = [(b.x - a.x) / length, (b.y - a.y) / length];
+  const across: readonly Direction[] = [
+    [-along[1], along[0]],
+    [along[1], -along[0]],
+  ];
+  const middle = { ...a, x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const half = (length / 2) * scale;
+  return [
+    {
+      id: a.id,
+      path: spokes(...at(middle), [along, [-along[0], -along[1]]], () => half + reach(a)),
+    },
+    ...[a, b].map((end) => ({ id: end.id, path: spokes(...at(end), across, () => reach(end)) })),
+  ];
 }
 
 /** Ticks round a weld, from the hub that it joins out to its toe, about one font size apart at most. */

@@ -1,11 +1,10 @@
 // The drawing area at one scale: where the part stands, what is already drawn, and the helpers that labels need.
-import { growBox, makeBox, type Box } from './boxes.js';
+import { cornersOf, growBox, makeBox, type Box } from './boxes.js';
 import type { DisplayItem, PathCommand, Role, SheetPoint, Text } from './display-list.js';
 import { boxOfText, textWidth, writable, type Face } from './measure-text.js';
-import { costOfBox, countCrossings, type Occupancy, type Placing } from './occupancy.js';
+import { costOfBox, costOfRectangle, countCrossings, type Occupancy, type Placing } from './occupancy.js';
 import type { Extent, Scene } from './scene.js';
 import type { Style } from './style.js';
-import { cornersOf } from './boxes.js';
 import { round, roundCorners, roundPath, roundPoint } from './to-sheet.js';
 
 export interface Desk {
@@ -110,20 +109,37 @@ export const toSheet = ({ placing }: Desk, x: number, y: number): SheetPoint => 
   y: placing.y - y * placing.scale,
 });
 
-const inArea = ({ area }: Desk, box: Extent): boolean =>
-  box.minX >= area.minX && box.minY >= area.minY && box.maxX <= area.maxX && box.maxY <= area.maxY;
-
 export const pointInArea = ({ area }: Desk, x: number, y: number): boolean =>
   x >= area.minX && y >= area.minY && x <= area.maxX && y <= area.maxY;
 
+/** Space that a text keeps from drawn lines, in font sizes. */
+export const TEXT_SPACE = 0.16;
+
 /**
- * What it costs to put a text in this box, in font sizes of leader length: Infinity over an outline or outside
- * the area. One font size square of metal costs about one; a ghost line through a text about eight.
+ * What it costs to put a text in this upright rectangle, in font sizes of leader length: Infinity over an outline
+ * or outside the area. One font size square of metal costs about one; a ghost line through a text about four.
  */
+export function costOfUprightText(
+  desk: Desk,
+  minX: number,
+  minY: number,
+  maxX: number,
+  maxY: number,
+): number {
+  const { area, grid, style } = desk;
+  if (minX < area.minX || minY < area.minY || maxX > area.maxX || maxY > area.maxY) return Infinity;
+  const space = style.size * TEXT_SPACE;
+  const weight = costOfRectangle(grid, minX - space, minY - space, maxX + space, maxY + space);
+  return (weight * grid.cell * grid.cell) / style.size ** 2;
+}
+
+/** The same for a text at any angle. */
 export function costOfText(desk: Desk, box: Box): number {
-  if (!inArea(desk, box)) return Infinity;
-  const { cell } = desk.grid;
-  return (costOfBox(desk.grid, growBox(box, desk.style.size * 0.16)) * cell * cell) / desk.style.size ** 2;
+  const { area, grid, style } = desk;
+  if (box.minX < area.minX || box.minY < area.minY || box.maxX > area.maxX || box.maxY > area.maxY) {
+    return Infinity;
+  }
+  return (costOfBox(grid, growBox(box, style.size * TEXT_SPACE)) * grid.cell * grid.cell) / style.size ** 2;
 }
 
 /** Outlines crossed by a line whose start rests on one. */
@@ -135,8 +151,11 @@ export function crossingsFrom(desk: Desk, x1: number, y1: number, x2: number, y2
   return countCrossings(desk.grid, x1 + (x2 - x1) * t, y1 + (y2 - y1) * t, x2, y2);
 }
 
+/** Half the space between two texts, in font sizes. */
+const CLEARANCE = 0.15;
+
 /** The box that other labels must keep out of: the text with its clearance. */
-export const clearanceOf = (desk: Desk, box: Box): Box => growBox(box, desk.style.size * 0.11);
+export const clearanceOf = (desk: Desk, box: Box): Box => growBox(box, desk.style.size * CLEARANCE);
 
 /** A square that stands for a balloon. */
 export const balloonBox = (x: number, y: number, radius: number): Box => makeBox(x, y, radius, radius);

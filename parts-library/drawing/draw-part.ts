@@ -2,16 +2,7 @@
 import type { DisplayItem } from './display-list.js';
 import { centreLines, weldTicks } from './centre-lines.js';
 import type { Desk } from './desk.js';
-import {
-  addMetal,
-  addPieces,
-  CENTRE,
-  GHOST,
-  makeOccupancy,
-  SOLID,
-  sumOccupancy,
-  type Placing,
-} from './occupancy.js';
+import { addMetal, addPieces, CENTRE, GHOST, makeOccupancy, SOLID, type Placing } from './occupancy.js';
 import { circlePath, piecesOf, type Piece } from './pieces.js';
 import type { Extent, Scene } from './scene.js';
 import type { Style } from './style.js';
@@ -74,7 +65,6 @@ export function makeDesk(
       points.map((value, i) => (i % 2 === 0 ? placing.x : placing.y) + value * placing.scale),
     ),
   );
-  sumOccupancy(grid);
   return { scene, placing, style, grid, area };
 }
 
@@ -85,8 +75,9 @@ function drawMarks({ scene, placing, style }: Desk): readonly DisplayItem[] {
     const arm = style.size * MARK_ARM;
     const base = { kind: 'stroke', role: 'mark', weight: 'narrow', featureId: id } as const;
     // The hole that will be drilled here: the finished part inside the blank, ISO 128-2 line 05.
+    const threaded = scene.threads.some((thread) => Math.hypot(thread.x - x, thread.y - y) < radius * 0.1);
     const later: readonly DisplayItem[] =
-      radius > 0
+      radius > 0 && !threaded
         ? [
             {
               ...base,

@@ -1,14 +1,15 @@
 // Draws a print: chooses the scale, puts the part and its ghosts on the sheet, and finds a place for every label.
 import type { Dimension } from '../model/index.js';
 import type { DisplayItem, DisplayList } from './display-list.js';
-import type { Desk } from './desk.js';
+import { TEXT_SPACE, type Desk } from './desk.js';
 import { drawPart, makeDesk, placeScene } from './draw-part.js';
+import { interruptLines } from './interrupt.js';
 import { arrange, type Arrangement } from './labels.js';
 import { numberFindings } from './place-balloon.js';
 import type { PrintInput } from './print-input.js';
 import { makeLabels, widenLabels, type LabelRequest } from './print-labels.js';
-import { fullScale, paperScales, readScale, screenScales, type Scale } from './scales.js';
-import { makeScene, type Extent } from './scene.js';
+import { fullScale, paperScales, readScale, screenScales, type Margin, type Scale } from './scales.js';
+import { makeScene, type Extent, type Scene } from './scene.js';
 import { drawSheet, drawingAreaOf } from './sheet-frame.js';
 import { styleOf, type Style } from './style.js';
 
@@ -18,55 +19,86 @@ const SHRINKS = [1, 0.9, 0.8, 0.7];
 /** An arrangement this good is taken at once: font sizes of leader length for each label. */
 const GOOD_ENOUGH = 7;
 
+/** What a drawing loses by being smaller, in the same coin, for halving it. */
+const COST_OF_HALVING = 30;
+
 interface Attempt {
   readonly desk: Desk;
   readonly scale: Scale;
   readonly arrangement: Arrangement;
+  readonly clear: boolean;
+  readonly perLabel: number;
+  /** Lower is better among attempts that are clear, or among those that are not. */
+  readonly cost: number;
 }
 
 function attempt(
-  scene: Desk['scene'],
+  scene: Scene,
   scale: Scale,
+  full: number,
   style: Style,
   area: Extent,
   input: PrintInput,
   request: LabelRequest,
-): Attempt & { readonly perLabel: number } {
-  const placing = placeScene(scene, area, scale.scale);
-  const desk = makeDesk(scene, placing, style, area, input.size);
+): Attempt {
+  const desk = makeDesk(scene, placeScene(scene, area, scale.scale), style, area, input.size);
   const labels = makeLabels(desk, request);
   let arrangement = arrange(labels);
   if (arrangement.colliding.length > 0) {
     arrangement = arrange(widenLabels(desk, request, labels, arrangement.colliding));
   }
-  return { desk, scale, arrangement, perLabel: arrangement.cost / Math.max(1, labels.length) };
+  return {
+    desk,
+    scale,
+    arrangement,
+    clear: arrangement.colliding.length === 0,
+    perLabel: arrangement.cost / Math.max(1, labels.length),
+    cost: arrangement.cost + COST_OF_HALVING * Math.log2(Math.max(1, full / scale.scale)),
+  };
 }
 
-const better = (a: Attempt, b: Attempt | null): boolean =>
-  b === null || a.arrangement.colliding.length < b.arrangement.colliding.length;
+function isBetter(a: Attempt, b: Attempt | null): boolean {
+  if (b === null) return true;
+  const colliding = a.arrangement.colliding.length - b.arrangement.colliding.length;
+  return colliding === 0 ? a.cost < b.cost : colliding < 0;
+}
 
-/** The largest scale at which every label finds a clear place. */
+/** Room for rows of level and upright dimension lines on both sides of the part. */
+function marginFor(dimensions: readonly Dimension[], style: Style): Margin {
+  const rows = (along: 'x' | 'y'): number => {
+    const count = dimensions.filter((one) => one.kind === 'linear' && one.along === along).length;
+    return count === 0 ? style.centrePast * 1.5 : style.first + Math.ceil(count / 2) * style.row;
+  };
+  return { x: rows('y'), y: rows('x') };
+}
+
+/** The largest scale at which every label finds a clear place, unless a smaller one reads much better. */
 function settle(input: PrintInput, area: Extent): Attempt {
   const scene = makeScene(input.part, input.ghosts);
   const request: LabelRequest = { ...input, numbered: numberFindings(input.findings) };
   let best: Attempt | null = null;
   for (const shrink of SHRINKS) {
     const style = styleOf(input, shrink);
+    const { edge, centrePast } = style;
     const inner: Extent = {
-      minX: area.minX + style.edge,
-      minY: area.minY + style.edge,
-      maxX: area.maxX - style.edge,
-      maxY: area.maxY - style.edge,
+      minX: area.minX + edge,
+      minY: area.minY + edge,
+      maxX: area.maxX - edge,
+      maxY: area.maxY - edge,
     };
-    const full = fullScale(scene.whole, inner, style.centrePast * 1.5);
+    const full = Math.min(
+      fullScale(scene.whole, inner, { x: centrePast * 1.5, y: centrePast * 1.5 }),
+      fullScale(scene.part, inner, marginFor(input.dimensions, style)),
+    );
     const scales =
       input.frame === 'sheet' ? paperScales(full, readScale(input.title?.scale ?? '')) : screenScales(full);
     for (const scale of scales) {
-      const tried = attempt(scene, scale, style, inner, input, request);
-      if (tried.arrangement.colliding.length === 0 && tried.perLabel < GOOD_ENOUGH) return tried;
-      if (better(tried, best)) best = tried;
+      const tried = attempt(scene, scale, full, style, inner, input, request);
+      const improved = isBetter(tried, best);
+      if (improved) best = tried;
+      if (best?.clear === true && (!improved || tried.perLabel < GOOD_ENOUGH)) return best;
     }
-    if (best !== null && best.arrangement.colliding.length === 0) return best;
+    if (best?.clear === true) return best;
   }
   if (best === null) throw new Error('A print needs at least one scale to try.');
   return best;
@@ -111,7 +143,11 @@ export function drawPrint(input: PrintInput): DisplayList {
     width: input.size.width,
     height: input.size.height,
     scale: scale.scale,
-    items: [...drawSheet(input, scale.stated), ...drawPart(desk), ...emphasise([...lines, ...words], ids)],
+    items: [
+      ...drawSheet(input, scale.stated),
+      ...interruptLines(drawPart(desk), words, desk.style.size * TEXT_SPACE),
+      ...emphasise([...lines, ...words], ids),
+    ],
     tabOrder: tabOrderOf(input.dimensions),
   };
 }

@@ -2,5 +2,6 @@
 export type * from './display-list.js';
 export type { PrintInput, SheetNote, TitleBlock } from './print-input.js';
 export { drawPrint } from './draw-print.js';
+export { checkFitness, type Collision, type CollisionKind } from './fitness.js';
 export { dashesOf, pathData, writeDisplaySvg, type SvgOptions } from './svg.js';
 export { breakLines, textWidth, writable, type Face } from './measure-text.js';

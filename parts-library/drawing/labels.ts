@@ -19,13 +19,40 @@ export interface Option {
   readonly draw: () => readonly DisplayItem[];
 }
 
+/**
+ * The options of a label, in the order of a floor under their cost that needs no look at the sheet, so that most
+ * of them are never worked out.
+ */
+export interface Options {
+  readonly count: number;
+  readonly floor: (index: number) => number;
+  /** Null where the label cannot stand: on an outline, off the sheet. */
+  readonly at: (index: number) => Option | null;
+}
+
 export interface Label {
   readonly id: string;
   /** A label that may be left out when it would cost more than this. */
   readonly dropAbove: number;
-  /** Cheapest first. */
-  readonly options: readonly Option[];
+  readonly options: Options;
 }
+
+/** Options that are already worked out, cheapest first. */
+export function listOptions(options: readonly Option[]): Options {
+  const sorted = options.toSorted((a, b) => a.cost - b.cost);
+  return {
+    count: sorted.length,
+    floor: (i) => sorted[i]?.cost ?? Infinity,
+    at: (i) => sorted[i] ?? null,
+  };
+}
+
+/** Two sets of options, the second only looked at after the first. */
+export const moreOptions = (first: Options, second: Options): Options => ({
+  count: first.count + second.count,
+  floor: (i) => (i < first.count ? 0 : second.floor(i - first.count)),
+  at: (i) => (i < first.count ? first.at(i) : second.at(i - first.count)),
+});
 
 /** Cost of two texts on each other, of a line through a text: never accepted while anything else is possible. */
 const TEXT_ON_TEXT = 4000;
@@ -33,14 +60,20 @@ const LINE_THROUGH_TEXT = 2500;
 /** Costs of crossing lines, in font sizes of leader length. */
 const LINE_ACROSS_LINE = 40;
 const STRIP_ON_STRIP = 30;
-const EXTENSION_ACROSS_LINE = 14;
+const EXTENSION_ACROSS_LINE = 10;
 const EXTENSION_ACROSS_EXTENSION = 3;
 
-/** Above this an arrangement has a collision in it. */
-export const COLLISION = 2000;
+/** At or above this a pair of labels collides. */
+const COLLISION = LINE_THROUGH_TEXT;
+
+interface Chosen {
+  readonly index: number;
+  readonly option: Option;
+  readonly reach: Extent;
+}
 
 function reachOf(option: Option): Extent {
-  let { minX, minY, maxX, maxY } = option.box;
+  let { minX, minY, maxX, maxY } = option.strip ?? option.box;
   for (const lines of [option.lines, option.extensions]) {
     for (let i = 0; i < lines.length; i += 2) {
       const x = lines[i] ?? 0;
@@ -51,7 +84,13 @@ function reachOf(option: Option): Extent {
       if (y > maxY) maxY = y;
     }
   }
-  return { minX, minY, maxX, maxY };
+  const { box } = option;
+  return {
+    minX: Math.min(minX, box.minX),
+    minY: Math.min(minY, box.minY),
+    maxX: Math.max(maxX, box.maxX),
+    maxY: Math.max(maxY, box.maxY),
+  };
 }
 
 function countHits(lines: readonly number[], box: Box): number {
@@ -74,11 +113,6 @@ function countCrossed(a: readonly number[], b: readonly number[]): number {
     }
   }
   return crossed;
-}
-
-interface Chosen {
-  readonly option: Option;
-  readonly reach: Extent;
 }
 
 function pairCost(a: Chosen, b: Chosen): number {
@@ -110,35 +144,59 @@ export interface Arrangement {
 }
 
 /** How often every label may look again for a better place. */
-const SWEEPS = 5;
+const SWEEPS = 4;
 
 /** Chooses an option for every label. Earlier labels choose first; then each looks again, knowing the others. */
 export function arrange(labels: readonly Label[]): Arrangement {
+  const made: (Chosen | null)[][] = labels.map(() => []);
   const chosen: (Chosen | null)[] = labels.map(() => null);
-  const costs: number[] = labels.map(() => 0);
+
+  const candidateOf = (label: Label, known: (Chosen | null)[], index: number): Chosen | null => {
+    const before = known[index];
+    if (before !== undefined) return before;
+    const option = label.options.at(index);
+    const candidate = option === null ? null : { index, option, reach: reachOf(option) };
+    known[index] = candidate;
+    return candidate;
+  };
+
+  /** Cost of a choice for label i among the others; stops adding once it reaches `enough`. */
+  const costAmong = (candidate: Chosen, i: number, enough: number): number => {
+    let cost = candidate.option.cost;
+    for (let j = 0; j < chosen.length && cost < enough; j++) {
+      const other = chosen[j] ?? null;
+      if (other !== null && j !== i) cost += pairCost(candidate, other);
+    }
+    return cost;
+  };
 
   const choose = (i: number): boolean => {
     const label = labels[i];
-    if (label === undefined) return false;
+    const known = made[i];
+    if (label === undefined || known === undefined) return false;
     const before = chosen[i] ?? null;
     let best: Chosen | null = null;
     let bestCost = label.dropAbove;
-    for (const option of label.options) {
-      if (option.cost >= bestCost) break;
-      const candidate = { option, reach: reachOf(option) };
-      let cost = option.cost;
-      for (let j = 0; j < chosen.length && cost < bestCost; j++) {
-        const other = chosen[j] ?? null;
-        if (other !== null && j !== i) cost += pairCost(candidate, other);
+    if (before !== null) {
+      // What it has already is the mark to beat.
+      const now = costAmong(before, i, Infinity);
+      if (now < bestCost) {
+        best = before;
+        bestCost = now;
       }
+    }
+    for (let index = 0; index < label.options.count; index++) {
+      if (label.options.floor(index) >= bestCost) break;
+      const candidate = candidateOf(label, known, index);
+      if (candidate === null || candidate === before || candidate.option.cost >= bestCost) continue;
+      const cost = costAmong(candidate, i, bestCost);
       if (cost < bestCost) {
         best = candidate;
         bestCost = cost;
       }
     }
     chosen[i] = best;
-    costs[i] = bestCost;
-    return best?.option !== before?.option;
+    return best !== before;
   };
 
   labels.forEach((_, i) => choose(i));
@@ -159,13 +217,9 @@ export function arrange(labels: readonly Label[]): Arrangement {
       else total += label.dropAbove;
       return;
     }
-    let cost = mine.option.cost;
-    for (let j = 0; j < chosen.length; j++) {
-      const other = chosen[j] ?? null;
-      if (other !== null && j !== i) cost += pairCost(mine, other) / 2;
-    }
-    if (cost >= COLLISION / 2) colliding.push(i);
-    total += cost;
+    const among = costAmong(mine, i, Infinity) - mine.option.cost;
+    if (among >= COLLISION) colliding.push(i);
+    total += mine.option.cost + among / 2;
   });
   return { chosen: chosen.map((choice) => choice?.option ?? null), cost: total, colliding };
 }

@@ -1,5 +1,4 @@
-// What already stands on the drawing area: a grid of cells with the heaviest line in each, summed so that the
-// content of any upright rectangle costs four look-ups.
+// What already stands on the drawing area: a grid of cells with the heaviest line in each.
 import type { Box } from './boxes.js';
 import type { Piece } from './pieces.js';
 
@@ -13,28 +12,20 @@ export const SOLID = 4;
 export type Content = typeof EMPTY | typeof METAL | typeof CENTRE | typeof GHOST | typeof SOLID;
 
 /** How much a text minds a cell; nothing may stand on a solid one. */
-const WEIGHT: readonly number[] = [0, 1, 14, 22, 20000];
-const FORBIDDEN = 20000;
+const WEIGHT: readonly number[] = [0, 1, 8, 12, Infinity];
 
 export interface Occupancy {
   readonly cell: number;
   readonly columns: number;
   readonly rows: number;
   readonly cells: Uint8Array;
-  readonly sums: Int32Array;
 }
 
 /** An empty grid over a sheet of this size. */
 export function makeOccupancy(width: number, height: number, cell: number): Occupancy {
   const columns = Math.ceil(width / cell) + 1;
   const rows = Math.ceil(height / cell) + 1;
-  return {
-    cell,
-    columns,
-    rows,
-    cells: new Uint8Array(columns * rows),
-    sums: new Int32Array((columns + 1) * (rows + 1)),
-  };
+  return { cell, columns, rows, cells: new Uint8Array(columns * rows) };
 }
 
 /** Turns a piece at full size into places on the sheet: scaled, then moved. */
@@ -117,32 +108,35 @@ export function addMetal(grid: Occupancy, contours: readonly Float64Array[]): vo
   });
 }
 
-/** Sums the cells; call it once after everything is in. */
-export function sumOccupancy({ columns, rows, cells, sums }: Occupancy): void {
-  for (let row = 0; row < rows; row++) {
-    let across = 0;
-    let i = (row + 1) * (columns + 1) + 1;
-    for (let column = 0; column < columns; column++, i++) {
-      across += WEIGHT[cells[row * columns + column] ?? 0] ?? 0;
-      sums[i] = across + (sums[i - columns - 1] ?? 0);
-    }
-  }
+/** Weights of the cells of one row from one column to another, both included. */
+function weighRow({ columns, cells }: Occupancy, row: number, from: number, to: number): number {
+  let sum = 0;
+  const start = row * columns;
+  const last = start + Math.min(columns - 1, to);
+  for (let i = start + Math.max(0, from); i <= last; i++) sum += WEIGHT[cells[i] ?? 0] ?? 0;
+  return sum;
 }
 
-function sumOf(grid: Occupancy, left: number, top: number, right: number, bottom: number): number {
-  const width = grid.columns + 1;
-  const l = Math.max(0, left);
-  const t = Math.max(0, top);
-  const r = Math.min(grid.columns - 1, right) + 1;
-  const b = Math.min(grid.rows - 1, bottom) + 1;
-  if (r <= l || b <= t) return 0;
-  const { sums } = grid;
-  return (
-    (sums[b * width + r] ?? 0) -
-    (sums[t * width + r] ?? 0) -
-    (sums[b * width + l] ?? 0) +
-    (sums[t * width + l] ?? 0)
-  );
+/**
+ * How much a text minds standing in an upright rectangle: Infinity over a solid line, else weights per cell.
+ * A quarter of a cell is added on every side because samples of a line stand that far from it.
+ */
+export function costOfRectangle(
+  grid: Occupancy,
+  minX: number,
+  minY: number,
+  maxX: number,
+  maxY: number,
+): number {
+  const { cell } = grid;
+  const left = Math.floor(minX / cell - 0.25);
+  const right = Math.floor(maxX / cell + 0.25);
+  const bottom = Math.min(grid.rows - 1, Math.floor(maxY / cell + 0.25));
+  let sum = 0;
+  for (let row = Math.max(0, Math.floor(minY / cell - 0.25)); row <= bottom && sum < Infinity; row++) {
+    sum += weighRow(grid, row, left, right);
+  }
+  return sum;
 }
 
 /** Left and right ends of a turned box within a band of rows, or null when it does not reach the band. */
@@ -178,34 +172,21 @@ function spanInBand(box: Box, top: number, bottom: number): readonly [number, nu
   return left > right ? null : [left, right];
 }
 
-/**
- * How much a text minds standing in a box: Infinity over a solid line, else weights per cell. The box should
- * already carry its clearance; a quarter of a cell is added because samples stand that far from the line.
- */
+/** The same for a box at any angle. */
 export function costOfBox(grid: Occupancy, box: Box): number {
+  if (Math.abs(box.uy) < 1e-9 || Math.abs(box.ux) < 1e-9) {
+    return costOfRectangle(grid, box.minX, box.minY, box.maxX, box.maxY);
+  }
   const { cell } = grid;
   const spare = cell / 4;
-  const top = Math.floor((box.minY - spare) / cell);
-  const bottom = Math.floor((box.maxY + spare) / cell);
+  const bottom = Math.min(grid.rows - 1, Math.floor((box.maxY + spare) / cell));
   let sum = 0;
-  if (Math.abs(box.uy) < 1e-9 || Math.abs(box.ux) < 1e-9) {
-    const left = Math.floor((box.minX - spare) / cell);
-    const right = Math.floor((box.maxX + spare) / cell);
-    sum = sumOf(grid, left, top, right, bottom);
-  } else {
-    for (let row = top; row <= bottom && sum < FORBIDDEN; row++) {
-      const span = spanInBand(box, row * cell - spare, (row + 1) * cell + spare);
-      if (span === null) continue;
-      sum += sumOf(
-        grid,
-        Math.floor((span[0] - spare) / cell),
-        row,
-        Math.floor((span[1] + spare) / cell),
-        row,
-      );
-    }
+  for (let row = Math.max(0, Math.floor((box.minY - spare) / cell)); row <= bottom && sum < Infinity; row++) {
+    const span = spanInBand(box, row * cell - spare, (row + 1) * cell + spare);
+    if (span === null) continue;
+    sum += weighRow(grid, row, Math.floor((span[0] - spare) / cell), Math.floor((span[1] + spare) / cell));
   }
-  return sum >= FORBIDDEN ? Infinity : sum;
+  return sum;
 }
 
 /** How many solid lines a segment crosses; a run of solid cells counts once. */
@@ -229,4 +210,17 @@ export function countCrossings(grid: Occupancy, x1: number, y1: number, x2: numb
     y += dy;
   }
   return count;
+}
+
+/** The share of a segment that lies on solid lines, 0 to 1. */
+export function shareOnLines(grid: Occupancy, x1: number, y1: number, x2: number, y2: number): number {
+  const { cell, columns, cells } = grid;
+  const steps = Math.max(1, Math.ceil(Math.hypot(x2 - x1, y2 - y1) / cell));
+  let solid = 0;
+  for (let i = 0; i <= steps; i++) {
+    const column = Math.floor((x1 + ((x2 - x1) * i) / steps) / cell);
+    const row = Math.floor((y1 + ((y2 - y1) * i) / steps) / cell);
+    if (cells[row * columns + column] === SOLID) solid++;
+  }
+  return solid / (steps + 1);
 }

@@ -77,6 +77,16 @@ export function piecesOf(path: readonly PathCommand[]): readonly Piece[] {
   return pieces;
 }
 
+/** A full circle as one arc. */
+export const wholeCircle = (x: number, y: number, radius: number): ArcPiece => ({
+  kind: 'arc',
+  x,
+  y,
+  radius,
+  start: 0,
+  sweep: TURN,
+});
+
 /** True when an angle lies on an arc. */
 export function arcCovers(arc: ArcPiece, angle: number): boolean {
   const from = arc.sweep >= 0 ? arc.start : arc.start + arc.sweep;
@@ -95,6 +105,7 @@ export function boundsOfPiece(piece: Piece): Box {
     );
   }
   const { x, y, radius, start, sweep } = piece;
+  if (sweep >= TURN) return uprightBox(x - radius, y - radius, x + radius, y + radius);
   const xs = [x + radius * Math.cos(start), x + radius * Math.cos(start + sweep)];
   const ys = [y + radius * Math.sin(start), y + radius * Math.sin(start + sweep)];
   if (arcCovers(piece, 0)) xs.push(x + radius);

@@ -15,7 +15,7 @@ import {
   type Desk,
   type Words,
 } from './desk.js';
-import type { Option } from './labels.js';
+import type { Option, Options } from './labels.js';
 
 /** Rows of arcs that are tried on either side of the radius asked for. */
 const OUTER_ROWS = 9;
@@ -207,7 +207,7 @@ function optionAt(
     ];
   };
   return {
-    cost: cost + stand.cost + standing + crossed * OUTLINE_UNDER_LINE,
+    cost: cost + standing + crossed * OUTLINE_UNDER_LINE,
     box: clearanceOf(desk, box),
     lines,
     extensions,
@@ -216,8 +216,8 @@ function optionAt(
   };
 }
 
-/** All options of an angular dimension, cheapest first. */
-export function angleOptions(desk: Desk, words: Words, dimension: AngularDimension): readonly Option[] {
+/** All options of an angular dimension; radii and text places are ordered by what is known without looking. */
+export function angleOptions(desk: Desk, words: Words, dimension: AngularDimension): Options {
   const { style } = desk;
   const arc = arcOf(desk, dimension);
   const radii = [{ radius: arc.feature, cost: 0 }];
@@ -225,13 +225,18 @@ export function angleOptions(desk: Desk, words: Words, dimension: AngularDimensi
     radii.push({ radius: arc.feature + row * style.row, cost: row * 0.5 });
     if (row <= INNER_ROWS) radii.push({ radius: arc.feature - row * style.row, cost: row * 0.6 });
   }
-  const options: Option[] = [];
-  for (const { radius, cost } of radii) {
-    if (radius < style.size * 1.5) continue;
-    for (const stand of stands(desk, words, arc, radius)) {
-      const option = optionAt(desk, words, arc, radius, stand, cost);
-      if (option !== null) options.push(option);
-    }
-  }
-  return options.toSorted((a, b) => a.cost - b.cost);
+  const steps = radii
+    .filter(({ radius }) => radius >= style.size * 1.5)
+    .flatMap(({ radius, cost }) =>
+      stands(desk, words, arc, radius).map((stand) => ({ radius, stand, floor: cost + stand.cost })),
+    )
+    .toSorted((a, b) => a.floor - b.floor);
+  return {
+    count: steps.length,
+    floor: (index) => steps[index]?.floor ?? Infinity,
+    at: (index) => {
+      const step = steps[index];
+      return step === undefined ? null : optionAt(desk, words, arc, step.radius, step.stand, step.floor);
+    },
+  };
 }

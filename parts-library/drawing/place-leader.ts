@@ -1,10 +1,10 @@
 // Options for words at the end of a leader: diameters, radii, call-outs, ghost labels (ISO 129-1, ISO 128-22).
-import type { DisplayItem, PathCommand } from './display-list.js';
+import type { DisplayItem } from './display-list.js';
 import {
   arrowPath,
   boxOfWords,
   clearanceOf,
-  costOfText,
+  costOfUprightText,
   crossingsFrom,
   drawInk,
   drawLine,
@@ -14,127 +14,170 @@ import {
   type Owner,
   type Words,
 } from './desk.js';
-import type { Option } from './labels.js';
+import { listOptions, type Option, type Options } from './labels.js';
+import { INK_ABOVE, INK_BELOW } from './measure-text.js';
 import { circlePath } from './pieces.js';
 
-/** Where a leader may end and the unit vector along which it leaves, with what that choice costs. */
+/** Where a leader may end and the unit vector along which it leaves. */
 export interface Tip {
   readonly x: number;
   readonly y: number;
   readonly ux: number;
   readonly uy: number;
-  readonly cost: number;
 }
 
 export type Ending = 'arrow' | 'dot';
 
-/** Lengths of the slanting part, in font sizes. */
-const LENGTHS = [0.9, 1.5, 2.2, 3, 4, 5.2, 6.6, 8.4, 10.5, 13, 16, 20, 25];
+/** Lengths of the slanting part, in font sizes; the second is the one that looks best. */
+const LENGTHS = [1.5, 2.1, 2.8, 3.7, 4.8, 6, 7.6, 9.5, 12, 15, 19, 24];
+const BEST_LENGTH = 2.1;
+const costOfLength = (length: number): number =>
+  length < BEST_LENGTH ? (BEST_LENGTH - length) * 1.5 : length - BEST_LENGTH;
 
 /** Cost of an outline crossed by a leader, and of a leader that runs nearly level or upright (ISO 128-22). */
 const OUTLINE_CROSSED = 2.5;
 const NEARLY_SQUARE = 1.5;
 const SQUARE_WITHIN = Math.sin((12 * Math.PI) / 180);
 
-/** Options kept for each label; the rest are dearer. */
-const KEPT = 60;
+/** Steeper leaders may turn their text to either side; the side away from the slant costs a little. */
+const STEEP = 0.25;
+const WRONG_SIDE = 0.3;
+
+/** The order in which tips, lengths and sides are tried; it depends on what each tip costs and on nothing else. */
+export interface LeaderPlan {
+  readonly steps: readonly {
+    readonly tip: number;
+    readonly length: number;
+    readonly natural: boolean;
+    readonly floor: number;
+  }[];
+}
+
+/** A plan for tips that cost this much, cheapest first. */
+export function planLeaders(tipCosts: readonly number[]): LeaderPlan {
+  const steps = tipCosts.flatMap((tipCost, tip) =>
+    LENGTHS.flatMap((length) =>
+      [true, false].map((natural) => ({
+        tip,
+        length,
+        natural,
+        floor: tipCost + costOfLength(length) + (natural ? 0 : WRONG_SIDE),
+      })),
+    ),
+  );
+  return { steps: steps.toSorted((a, b) => a.floor - b.floor) };
+}
+
+/** What a set of leaders belongs to and how it ends. */
+export interface LeaderText {
+  readonly words: Words;
+  readonly ending: Ending;
+  readonly owner: Owner;
+}
+
+type Side = 1 | -1;
+
+/** From the middle of a line of capitals down to its baseline, in font sizes: half of 0.7. */
+const TO_BASELINE = 0.35;
 
 function drawLeader(
   desk: Desk,
-  words: Words,
+  { words, ending, owner }: LeaderText,
   tip: Tip,
-  elbow: readonly [number, number],
-  side: 1 | -1,
-  ending: Ending,
-  owner: Owner,
+  ex: number,
+  ey: number,
+  side: Side,
 ): readonly DisplayItem[] {
   const { style } = desk;
-  const [ex, ey] = elbow;
-  const role = 'leader' as const;
-  const line: readonly PathCommand[] = [
-    ['M', tip.x, tip.y],
-    ['L', ex, ey],
-    ['L', ex + side * style.landing, ey],
-  ];
   const length = Math.hypot(tip.x - ex, tip.y - ey);
   const head =
     ending === 'arrow'
       ? arrowPath(tip.x, tip.y, (tip.x - ex) / length, (tip.y - ey) / length, style)
       : circlePath(tip.x, tip.y, style.size * 0.1);
   return [
-    drawLine(role, line, owner),
-    drawInk(role, head, owner),
+    drawLine(
+      'leader',
+      [
+        ['M', tip.x, tip.y],
+        ['L', ex, ey],
+        ['L', ex + side * style.landing, ey],
+      ],
+      owner,
+    ),
+    drawInk('leader', head, owner),
     drawWords(
       words,
       ex + side * (style.landing + style.pad),
-      ey + words.size * 0.35,
+      ey + words.size * TO_BASELINE,
       side === 1 ? 'start' : 'end',
     ),
   ];
 }
 
-/** One option, or null where it would stand on an outline or off the sheet. */
+/** One option, or null where it would stand on an outline or off the sheet. `cost` is what is known before looking. */
 function optionAt(
   desk: Desk,
-  words: Words,
+  leader: LeaderText,
   tip: Tip,
-  elbow: readonly [number, number],
-  side: 1 | -1,
-  ending: Ending,
-  owner: Owner,
+  ex: number,
+  ey: number,
+  side: Side,
+  cost: number,
 ): Option | null {
+  if (!pointInArea(desk, ex, ey)) return null;
   const { style } = desk;
-  const [ex, ey] = elbow;
-  const textX = ex + side * (style.landing + style.pad);
-  const box = boxOfWords(words, textX, ey + words.size * 0.35, side === 1 ? 'start' : 'end');
-  const standing = costOfText(desk, box);
+  const { words } = leader;
+  const landed = ex + side * style.landing;
+  const near = landed + side * style.pad;
+  const far = near + side * words.width;
+  const baseline = ey + words.size * TO_BASELINE;
+  const standing = costOfUprightText(
+    desk,
+    Math.min(near, far),
+    baseline - words.size * INK_ABOVE,
+    Math.max(near, far),
+    baseline + words.size * INK_BELOW,
+  );
   if (standing === Infinity) return null;
   const length = Math.hypot(ex - tip.x, ey - tip.y);
   const ux = (ex - tip.x) / length;
   const uy = (ey - tip.y) / length;
   const square = Math.min(Math.abs(ux), Math.abs(uy)) < SQUARE_WITHIN ? NEARLY_SQUARE : 0;
-  // A leader that doubles back under its own text reads badly.
-  const back = ux * side < -0.3 ? 6 : 0;
-  const crossed =
-    crossingsFrom(desk, tip.x, tip.y, ex, ey) + crossingsFrom(desk, ex, ey, ex + side * style.landing, ey);
+  const crossed = crossingsFrom(desk, tip.x, tip.y, ex, ey) + crossingsFrom(desk, ex, ey, landed, ey);
   return {
-    cost: length / style.size + standing + square + back + tip.cost + crossed * OUTLINE_CROSSED,
-    box: clearanceOf(desk, box),
-    lines: [tip.x, tip.y, ex, ey, ex, ey, ex + side * style.landing, ey],
+    cost: cost + standing + square + crossed * OUTLINE_CROSSED,
+    box: clearanceOf(desk, boxOfWords(words, near, baseline, side === 1 ? 'start' : 'end')),
+    lines: [tip.x, tip.y, ex, ey, ex, ey, landed, ey],
     extensions: [],
     strip: null,
-    draw: () => drawLeader(desk, words, tip, elbow, side, ending, owner),
+    draw: () => drawLeader(desk, leader, tip, ex, ey, side),
   };
 }
 
-const cheapest = (options: readonly Option[]): readonly Option[] =>
-  options.toSorted((a, b) => a.cost - b.cost).slice(0, KEPT);
-
-/** All useful options near the tips: every tip, every length, text on the side that the leader points to. */
+/** Options near the tips, in the order of the plan. A missing tip is one that may not be used. */
 export function leaderOptions(
   desk: Desk,
-  words: Words,
-  tips: readonly Tip[],
-  ending: Ending,
-  owner: Owner,
-): readonly Option[] {
-  const options: Option[] = [];
-  for (const tip of tips) {
-    for (const length of LENGTHS) {
-      const ex = tip.x + tip.ux * length * desk.style.size;
-      const ey = tip.y + tip.uy * length * desk.style.size;
-      if (!pointInArea(desk, ex, ey)) break;
-      if (tip.ux > -0.25) add(tip, ex, ey, 1);
-      if (tip.ux < 0.25) add(tip, ex, ey, -1);
-    }
-  }
-  return cheapest(options);
-
-  function add(tip: Tip, ex: number, ey: number, side: 1 | -1): void {
-    const option = optionAt(desk, words, tip, [ex, ey], side, ending, owner);
-    if (option !== null) options.push(option);
-  }
+  leader: LeaderText,
+  tips: readonly (Tip | undefined)[],
+  { steps }: LeaderPlan,
+): Options {
+  return {
+    count: steps.length,
+    floor: (index) => steps[index]?.floor ?? Infinity,
+    at: (index) => {
+      const step = steps[index];
+      const tip = step === undefined ? undefined : tips[step.tip];
+      if (step === undefined || tip === undefined) return null;
+      if (!step.natural && Math.abs(tip.ux) > STEEP) return null;
+      const side: Side = tip.ux >= 0 === step.natural ? 1 : -1;
+      const reach = step.length * desk.style.size;
+      return optionAt(desk, leader, tip, tip.x + tip.ux * reach, tip.y + tip.uy * reach, side, step.floor);
+    },
+  };
 }
+
+/** What a place far from its tip costs beyond the length of its leader. */
+const FAR = 4;
 
 /**
  * Options all over the sheet, for a label that found no place near by: elbows on a lattice, each with the leader
@@ -142,21 +185,21 @@ export function leaderOptions(
  */
 export function latticeOptions(
   desk: Desk,
-  words: Words,
+  leader: LeaderText,
   tipFor: (x: number, y: number) => Tip | null,
-  ending: Ending,
-  owner: Owner,
-): readonly Option[] {
+): Options {
   const { area, style } = desk;
   const options: Option[] = [];
   for (let ey = area.minY + style.size * 0.7; ey < area.maxY; ey += style.size * 1.25) {
     for (let ex = area.minX; ex < area.maxX; ex += style.size * 1.7) {
       const tip = tipFor(ex, ey);
-      if (tip === null || Math.hypot(ex - tip.x, ey - tip.y) < style.size) continue;
-      const side = ex >= tip.x ? 1 : -1;
-      const option = optionAt(desk, words, { ...tip, cost: tip.cost + 4 }, [ex, ey], side, ending, owner);
+      if (tip === null) continue;
+      const length = Math.hypot(ex - tip.x, ey - tip.y);
+      if (length < style.size) continue;
+      const cost = costOfLength(length / style.size) + FAR;
+      const option = optionAt(desk, leader, tip, ex, ey, ex >= tip.x ? 1 : -1, cost);
       if (option !== null) options.push(option);
     }
   }
-  return options.toSorted((a, b) => a.cost - b.cost);
+  return listOptions(options);
 }

@@ -17,17 +17,21 @@ import {
   type Desk,
   type Words,
 } from './desk.js';
-import type { Option } from './labels.js';
+import type { Option, Options } from './labels.js';
+import { shareOnLines } from './occupancy.js';
+
+/** Share of an extension line that may lie on an edge before the edge serves in its place. */
+const ON_EDGE = 0.6;
 
 /** How many rows outside the part are tried, and how many inside it. */
 const ROWS = 9;
 const INNER_ROWS = 4;
 
 /** Costs in font sizes: a length of extension line, an outline crossed by either line, a place inside the part. */
-const EXTENSION_LENGTH = 0.16;
+const EXTENSION_LENGTH = 0.28;
 const OUTLINE_UNDER_EXTENSION = 0.8;
 const OUTLINE_UNDER_LINE = 5;
-const INSIDE = 5;
+const INSIDE = 9;
 
 /** The dimension in its own frame: along u, across n, both unit vectors on the sheet, u pointing right or up. */
 interface Frame {
@@ -164,12 +168,14 @@ function extensionOf(
   if (Math.abs(level - from) <= style.gap * 1.5) return [];
   const start = from + way * style.gap;
   const end = level + way * style.past;
-  return [
+  const line = [
     along * frame.ux + start * frame.nx,
     along * frame.uy + start * frame.ny,
     along * frame.ux + end * frame.nx,
     along * frame.uy + end * frame.ny,
-  ];
+  ] as const;
+  // An edge of the part that runs this way is its own extension line.
+  return shareOnLines(desk.grid, ...line) > ON_EDGE ? [] : line;
 }
 
 const strokeOf = (lines: readonly number[]): readonly PathCommand[] =>
@@ -216,7 +222,6 @@ function optionAt(
       );
   }
   crossed += OUTLINE_UNDER_LINE * crossingsFrom(desk, x1, y1, x2, y2);
-  const reach = (Math.abs(level - frame.n1) + Math.abs(level - frame.n2)) / style.size;
   const lines = [x1, y1, x2, y2];
   const top = level - style.size * 1.25;
   const bottom = level + style.size * 0.35;
@@ -245,7 +250,7 @@ function optionAt(
     ];
   };
   return {
-    cost: cost + fit.cost + standing + crossed + reach * EXTENSION_LENGTH,
+    cost: cost + standing + crossed,
     box: clearanceOf(desk, box),
     lines,
     extensions,
@@ -283,17 +288,24 @@ function levelsOf(desk: Desk, frame: Frame): readonly { readonly level: number; 
   return levels;
 }
 
-/** All options of a linear dimension, cheapest first. */
-export function linearOptions(desk: Desk, words: Words, dimension: LinearDimension): readonly Option[] {
+/** All options of a linear dimension; rows and text places are ordered by what is known without looking. */
+export function linearOptions(desk: Desk, words: Words, dimension: LinearDimension): Options {
   const frame = frameOf(desk, dimension);
-  const options: Option[] = [];
-  for (const { level, cost } of levelsOf(desk, frame)) {
-    for (const fit of fits(desk, frame, words.width)) {
-      const option = optionAt(desk, words, frame, fit, level, cost);
-      if (option !== null) options.push(option);
-    }
-  }
-  return options.toSorted((a, b) => a.cost - b.cost);
+  const textPlaces = fits(desk, frame, words.width);
+  const steps = levelsOf(desk, frame)
+    .flatMap(({ level, cost }) => {
+      const reach = (Math.abs(level - frame.n1) + Math.abs(level - frame.n2)) / desk.style.size;
+      return textPlaces.map((fit) => ({ level, fit, floor: cost + fit.cost + reach * EXTENSION_LENGTH }));
+    })
+    .toSorted((a, b) => a.floor - b.floor);
+  return {
+    count: steps.length,
+    floor: (index) => steps[index]?.floor ?? Infinity,
+    at: (index) => {
+      const step = steps[index];
+      return step === undefined ? null : optionAt(desk, words, frame, step.fit, step.level, step.floor);
+    },
+  };
 }
 
 /** Length of the dimension line on the sheet; short ones stand nearest to the part. */

@@ -1,11 +1,11 @@
 // The labels of a print in the order in which they choose their places: dimensions, call-outs, balloons, the
 // scale bar, and last the names of ghosts, which may be left out.
 import type { Dimension, Ghost } from '../model/index.js';
-import { measureWords, type Desk, type Owner, type Words } from './desk.js';
-import type { Label, Option } from './labels.js';
+import { measureWords, type Desk, type Words } from './desk.js';
+import { listOptions, moreOptions, type Label, type Options } from './labels.js';
 import { angleOptions } from './place-angle.js';
 import { balloonOptions, type Numbered } from './place-balloon.js';
-import { latticeOptions, leaderOptions } from './place-leader.js';
+import { latticeOptions, leaderOptions, type LeaderText } from './place-leader.js';
 import { linearOptions, spanOf } from './place-linear.js';
 import { scaleBarOptions } from './scale-bar.js';
 import { ghostTips, leaderTips, nearestTip, roundTipFor, roundTips } from './tips.js';
@@ -20,39 +20,26 @@ const wordsOf = (dimension: Dimension, desk: Desk): Words =>
     ...(dimension.field === undefined ? {} : { field: dimension.field }),
   });
 
-function optionsOf(desk: Desk, dimension: Dimension): readonly Option[] {
+function optionsOf(desk: Desk, dimension: Dimension): Options {
   const words = wordsOf(dimension, desk);
-  const owner: Owner = { dimensionId: dimension.id };
-  switch (dimension.kind) {
-    case 'linear':
-      return linearOptions(desk, words, dimension);
-    case 'angle':
-      return angleOptions(desk, words, dimension);
-    case 'leader': {
-      const { tips, ending } = leaderTips(desk, dimension);
-      return leaderOptions(desk, words, tips, ending, owner);
-    }
-    case 'diameter':
-    case 'radius':
-      return leaderOptions(desk, words, roundTips(desk, dimension), 'arrow', owner);
-  }
+  if (dimension.kind === 'linear') return linearOptions(desk, words, dimension);
+  if (dimension.kind === 'angle') return angleOptions(desk, words, dimension);
+  const { tips, plan, ending } =
+    dimension.kind === 'leader' ? leaderTips(desk, dimension) : roundTips(desk, dimension);
+  return leaderOptions(desk, { words, ending, owner: { dimensionId: dimension.id } }, tips, plan);
 }
 
 /** Options all over the sheet for a dimension that found none near by. */
-function farOptions(desk: Desk, dimension: Dimension): readonly Option[] {
-  const words = wordsOf(dimension, desk);
-  const owner: Owner = { dimensionId: dimension.id };
-  switch (dimension.kind) {
-    case 'leader': {
-      const { tips, ending } = leaderTips(desk, dimension);
-      return latticeOptions(desk, words, nearestTip(tips), ending, owner);
-    }
-    case 'diameter':
-    case 'radius':
-      return latticeOptions(desk, words, roundTipFor(desk, dimension), 'arrow', owner);
-    default:
-      return [];
-  }
+function farOptions(desk: Desk, dimension: Dimension): Options {
+  if (dimension.kind === 'linear' || dimension.kind === 'angle') return listOptions([]);
+  const leader: LeaderText = {
+    words: wordsOf(dimension, desk),
+    ending: 'arrow',
+    owner: { dimensionId: dimension.id },
+  };
+  if (dimension.kind !== 'leader') return latticeOptions(desk, leader, roundTipFor(desk, dimension));
+  const { tips, ending } = leaderTips(desk, dimension);
+  return latticeOptions(desk, { ...leader, ending }, nearestTip(tips));
 }
 
 /** Angles and lines first, short before long, so that short dimensions stand nearest the part; then leaders. */
@@ -73,7 +60,8 @@ function ghostLabel(desk: Desk, ghost: Ghost): readonly Label[] {
   const pieces =
     desk.scene.shapes.find(({ ghostId }) => ghostId === ghost.id)?.pieces ?? weldPieces(desk, ghost);
   const words = measureWords(ghost.label, desk.style.small, 'ghost');
-  const options = leaderOptions(desk, words, ghostTips(desk, pieces), 'arrow', { ghostId: ghost.id });
+  const { tips, plan, ending } = ghostTips(desk, pieces);
+  const options = leaderOptions(desk, { words, ending, owner: { ghostId: ghost.id } }, tips, plan);
   return [{ id: ghost.id, dropAbove: WORTH_OF_GHOST_LABEL, options }];
 }
 
@@ -119,7 +107,6 @@ export function widenLabels(
   return labels.map((label, i) => {
     const dimension = request.dimensions.find(({ id }) => id === label.id);
     if (dimension === undefined || !colliding.includes(i)) return label;
-    const options = [...label.options, ...farOptions(desk, dimension)].toSorted((a, b) => a.cost - b.cost);
-    return { ...label, options };
+    return { ...label, options: moreOptions(label.options, farOptions(desk, dimension)) };
   });
 }

@@ -1,7 +1,7 @@
 // A bar of a stated real length, so that a print that was shrunk on its way still tells its size.
 import { growBox, uprightBox } from './boxes.js';
 import { costOfText, drawLine, drawWords, measureWords, type Desk } from './desk.js';
-import type { Option } from './labels.js';
+import { listOptions, type Option, type Options } from './labels.js';
 
 const MM_PER_INCH = 25.4;
 
@@ -21,7 +21,7 @@ const CORNERS = [
 ];
 
 /** The longest bar of a round length within a fifth of the area's width, in any corner that is free. */
-export function scaleBarOptions(desk: Desk, unit: 'mm' | 'in'): readonly Option[] {
+export function scaleBarOptions(desk: Desk, unit: 'mm' | 'in'): Options {
   const { area, placing, style } = desk;
   const perUnit = (unit === 'mm' ? 1 : MM_PER_INCH) * placing.scale;
   const most = Math.max((area.maxX - area.minX) / 5, style.size * 4);
@@ -32,7 +32,7 @@ export function scaleBarOptions(desk: Desk, unit: 'mm' | 'in'): readonly Option[
   const space = style.pad * 1.5;
   const whole = width + space + words.width;
 
-  return CORNERS.flatMap(({ right, top, cost }): readonly Option[] => {
+  const options = CORNERS.flatMap(({ right, top, cost }): readonly Option[] => {
     const left = right ? area.maxX - whole : area.minX;
     const bottom = top ? area.minY + style.small * 0.9 : area.maxY - style.small * 0.22;
     const box = uprightBox(left, bottom - style.small * 0.8, left + whole, bottom + style.small * 0.2);
@@ -63,4 +63,5 @@ export function scaleBarOptions(desk: Desk, unit: 'mm' | 'in'): readonly Option[
       },
     ];
   });
+  return listOptions(options);
 }

@@ -28,15 +28,21 @@ const PREFERRED: readonly (readonly [number, number])[] = [
 ];
 
 /** Steps down from the largest scale that fits, as room for labels runs short. */
-const STEPS = [1, 0.94, 0.88, 0.82, 0.76, 0.7, 0.64, 0.58, 0.52, 0.46, 0.4, 0.34, 0.28, 0.22];
+const STEPS = [1, 0.86, 0.74, 0.63, 0.54, 0.46, 0.39, 0.33, 0.27, 0.22];
+
+/** Room wanted on each side, sheet units. */
+export interface Margin {
+  readonly x: number;
+  readonly y: number;
+}
 
 /** The largest scale at which an extent in mm fits an area of sheet units with a margin on every side. */
-export function fullScale(whole: Extent, area: Extent, margin: number): number {
-  const width = Math.max(whole.maxX - whole.minX, 1e-6);
-  const height = Math.max(whole.maxY - whole.minY, 1e-6);
+export function fullScale(extent: Extent, area: Extent, { x, y }: Margin): number {
+  const width = Math.max(extent.maxX - extent.minX, 1e-6);
+  const height = Math.max(extent.maxY - extent.minY, 1e-6);
   return Math.max(
     1e-6,
-    Math.min((area.maxX - area.minX - 2 * margin) / width, (area.maxY - area.minY - 2 * margin) / height),
+    Math.min((area.maxX - area.minX - 2 * x) / width, (area.maxY - area.minY - 2 * y) / height),
   );
 }
 

@@ -1,7 +1,15 @@
 // The part and its ghosts as lines at full size with y down, sorted by what they mean, before any scale is chosen.
 import { isCut, isLine, isMark, outlineOf } from '../model/index.js';
 import type { CutFeature, Ghost, Part } from '../model/index.js';
-import { boundsOfPiece, circlePath, pathOfContour, pathOfOpenPath, piecesOf, type Piece } from './pieces.js';
+import {
+  boundsOfPiece,
+  circlePath,
+  wholeCircle,
+  pathOfContour,
+  pathOfOpenPath,
+  piecesOf,
+  type Piece,
+} from './pieces.js';
 import type { LineType, LineWeight, PathCommand, Role } from './display-list.js';
 import { GHOST, SOLID, type Content } from './occupancy.js';
 
@@ -42,8 +50,9 @@ export interface Scene {
   /** Circles that a weld may sit on. */
   readonly hubs: readonly Round[];
   readonly ghostRounds: readonly Round[];
-  /** Slots and other openings with round ends: the centres of the half circles. */
-  readonly roundEnds: readonly Round[];
+  /** Openings with round ends, such as slots: the half circles of each. */
+  readonly roundEnds: readonly (readonly Round[])[];
+  readonly threads: readonly Round[];
   /** Outline and openings as points x, y, x, y…, for filling and for how far the part reaches. */
   readonly contours: readonly Float64Array[];
   readonly metal: readonly PathCommand[];
@@ -93,10 +102,7 @@ function roundEndsOf(id: string, pieces: readonly Piece[]): readonly Round[] {
   );
 }
 
-export function extentOf(pieces: readonly Piece[]): Extent {
-  const bounds = pieces.map(boundsOfPiece);
-  return joinExtents(bounds);
-}
+const extentOf = (pieces: readonly Piece[]): Extent => joinExtents(pieces.map(boundsOfPiece));
 
 function joinExtents(extents: readonly Extent[]): Extent {
   let minX = Infinity;
@@ -140,12 +146,15 @@ function ghostShape(ghost: Ghost): Shape | null {
   if (ghost.kind === 'weld' && 'circle' in ghost.shape) return null;
   const { shape } = ghost;
   let path: readonly PathCommand[];
+  let whole: Piece | null = null;
   if ('circle' in shape) {
     const { centre, radius } = shape.circle;
-    path =
-      ghost.kind === 'thread'
-        ? threadPath(centre.x, -centre.y, radius)
-        : circlePath(centre.x, -centre.y, radius);
+    if (ghost.kind === 'thread') {
+      path = threadPath(centre.x, -centre.y, radius);
+    } else {
+      path = circlePath(centre.x, -centre.y, radius);
+      whole = wholeCircle(centre.x, -centre.y, radius);
+    }
   } else {
     path = 'contour' in shape ? pathOfContour(shape.contour) : pathOfOpenPath(shape.path);
   }
@@ -161,7 +170,7 @@ function ghostShape(ghost: Ghost): Shape | null {
     type,
     weight: 'narrow',
     path,
-    pieces: piecesOf(path),
+    pieces: whole === null ? piecesOf(path) : [whole],
     content: ghost.kind === 'thread' ? SOLID : GHOST,
     ghostId: ghost.id,
   };
@@ -199,7 +208,7 @@ function threadShapes(part: Part, ghosts: readonly Ghost[], openings: readonly R
 export function makeScene(part: Part, ghosts: readonly Ghost[]): Scene {
   const ghostShapes = ghosts.flatMap((ghost) => ghostShape(ghost) ?? []);
   const openings: Round[] = [];
-  const roundEnds: Round[] = [];
+  const roundEnds: (readonly Round[])[] = [];
   const openingShapes: Shape[] = [];
   const outlineShapes: Shape[] = [];
   const lineShapes: Shape[] = [];
@@ -209,15 +218,16 @@ export function makeScene(part: Part, ghosts: readonly Ghost[]): Scene {
   for (const feature of part.features) {
     if (isCut(feature)) {
       const path = pathOfContour(feature.contour);
-      const pieces = piecesOf(path);
+      const halves = piecesOf(path);
+      const round = roundOf(feature.id, halves);
+      const pieces = round === null ? halves : [wholeCircle(round.x, round.y, round.radius)];
       const shape = cutShape(feature, path, pieces);
       (feature.purpose === 'outline' ? outlineShapes : openingShapes).push(shape);
       metal.push(...path);
       contours.push(flatten(pieces));
       if (feature.purpose === 'opening') {
-        const round = roundOf(feature.id, pieces);
         if (round !== null) openings.push(round);
-        else roundEnds.push(...roundEndsOf(feature.id, pieces));
+        else roundEnds.push(roundEndsOf(feature.id, pieces));
       }
     } else if (isLine(feature)) {
       const path = pathOfOpenPath(feature.path);
@@ -244,13 +254,6 @@ export function makeScene(part: Part, ghosts: readonly Ghost[]): Scene {
   const ofKind = (kind: Ghost['kind']): readonly Round[] =>
     ghosts.filter((ghost) => ghost.kind === kind).flatMap(ghostRound);
   const ghostRounds = ghosts.flatMap(ghostRound);
-  const reach = ({ x, y, radius }: Round): Extent => ({
-    minX: x - radius,
-    minY: y - radius,
-    maxX: x + radius,
-    maxY: y + radius,
-  });
-
   return {
     shapes: [
       ...ghostShapes,
@@ -266,13 +269,14 @@ export function makeScene(part: Part, ghosts: readonly Ghost[]): Scene {
     hubs: [...openings, ...ofKind('hub')],
     ghostRounds,
     roundEnds,
+    threads: ofKind('thread'),
     contours,
     metal,
     part: partExtent,
     whole: joinExtents([
       partExtent,
       ...ghostShapes.map(({ pieces }) => extentOf(pieces)),
-      ...ofKind('weld').map(reach),
+      ...ofKind('weld').map(({ x, y, radius }) => boundsOfPiece(wholeCircle(x, y, radius))),
     ]),
   };
 }
