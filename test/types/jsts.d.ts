@@ -11,7 +11,6 @@ declare module 'jsts/org/locationtech/jts/geom/GeometryFactory.js' {
   export interface Geometry {
     getArea(): number;
     getLength(): number;
-    getCentroid(): { getX(): number; getY(): number };
     isEmpty(): boolean;
   }
   export interface LinearRing extends Geometry {
@@ -22,10 +21,23 @@ declare module 'jsts/org/locationtech/jts/geom/GeometryFactory.js' {
     createPolygon(shell: LinearRing, holes?: LinearRing[]): Geometry;
   }
 }
+declare module 'jsts/org/locationtech/jts/algorithm/Centroid.js' {
+  import type Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
+  import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
+  const Centroid: { getCentroid(geometry: Geometry): Coordinate };
+  export default Centroid;
+}
 declare module 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js' {
   import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
-  const BufferOp: { bufferOp(geometry: Geometry, distance: number, quadrantSegments: number): Geometry };
+  import type BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferParameters.js';
+  const BufferOp: { bufferOp(geometry: Geometry, distance: number, parameters: BufferParameters): Geometry };
   export default BufferOp;
+}
+declare module 'jsts/org/locationtech/jts/operation/buffer/BufferParameters.js' {
+  export default class BufferParameters {
+    constructor(quadrantSegments: number);
+    setSimplifyFactor(factor: number): void;
+  }
 }
 declare module 'jsts/org/locationtech/jts/operation/valid/IsValidOp.js' {
   import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
