@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { circleContour, polygonContour } from '../../parts-library/geometry/index.js';
 import { planCuts } from '../../parts-library/cutting/index.js';
 import type { CutContour, CutSettings, PlacedPart } from '../../parts-library/cutting/index.js';
+import { sample } from './sampling.js';
 import { hole, opening, outline, partOf, place, rectangle, ring, settings, slot } from './shop.js';
 
 function cutOf(placed: readonly PlacedPart[], id: string, with_: CutSettings = settings): CutContour {
@@ -165,6 +166,39 @@ test('a ring inside a ring: the pierce of the inner outline stays off both', () 
   // Bore radius 28.675 less 4.2, washer radius 18 plus 3.2.
   expect(radius).toBeLessThanOrEqual(24.475 + 1e-6);
   expect(radius).toBeGreaterThanOrEqual(21.2 - 1e-6);
+});
+
+test('the bore round that washer is pierced two kerfs from the washer’s lead-in: 4.5 from its path instead of 5.5', () => {
+  const washer = partOf('washer', [outline(circleContour({ x: 0, y: 0 }, 18, 'outline'))]);
+  const { contours } = planCuts([place(washer), place(ring, { id: 'p2' })], settings).value;
+  const [inner, bore] = contours;
+  expect(bore?.featureId).toBe('bore');
+  const pierce = bore?.leadIn.pierce ?? { x: 0, y: 0 };
+  const earlier = sample([...(inner?.leadIn.path.vertices ?? []), ...(inner?.path ?? [])], false, 0.01);
+  expect(Math.min(...earlier.map(({ x, y }) => Math.hypot(x - pierce.x, y - pierce.y)))).toBeGreaterThan(
+    3.2 - 1e-3,
+  );
+  // The washer's lead-in slants at 45° up to (0, -18.8). A pierce at (0, -27.875 + s) is (9.075 - s) sin 45° beside it:
+  // 2.53 for 5.5, 2.88 for 5, 3.23 for 4.5. 6 would come nearer to the washer than 4.2.
+  expect(bore?.leadIn.length).toBeCloseTo(4.5, 9);
+});
+
+test('a lead-in does not run through an earlier pierce: in 16 mm plate it is 6 long where 16 was wanted', () => {
+  const thick = { ...settings, thickness: 16 };
+  // A disc of 40 whose pierce lands at (0, -50): 20.8 and 15.2 below and 15.2 right of its middle, (16 - 0.8) each way.
+  const disc = partOf('disc', [outline(circleContour({ x: 0, y: 0 }, 20, 'outline'))]);
+  const frame = partOf('frame', [
+    outline(circleContour({ x: 0, y: 0 }, 90, 'outline')),
+    hole('window', 0, 0, 120),
+  ]);
+  const placed = [place(disc, { at: { x: -15.2, y: -14 } }), place(frame, { id: 'p2' })];
+  const [first, window] = planCuts(placed, thick).value.contours;
+  expect(first?.leadIn.pierce.x).toBeCloseTo(0, 9);
+  expect(first?.leadIn.pierce.y).toBeCloseTo(-50, 9);
+  // The window starts at (0, -59.2). From 16 above that the lead-in would go right through (0, -50); the pierce is two
+  // kerfs below that at (0, -53.2).
+  expect(window?.path[0]?.x).toBeCloseTo(0, 9);
+  expect(window?.leadIn.length).toBeCloseTo(6, 9);
 });
 
 test('parts 3 mm apart all round leave no room: stop, and the outline is not in the plan', () => {
