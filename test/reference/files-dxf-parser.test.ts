@@ -1,5 +1,5 @@
 // DXF files read back by an independent reader (npm dxf-parser): shapes, layers, order, units, areas.
-import { DxfParser } from 'dxf-parser';
+import Parser from 'dxf-parser';
 import type { ICircleEntity, IEntity, ILwpolylineEntity, IPointEntity, IPolylineEntity } from 'dxf-parser';
 import { expect, test } from 'vitest';
 import { netArea } from '../../parts-library/cutting/index.js';
@@ -11,7 +11,7 @@ const isCircle = (entity: IEntity): entity is ICircleEntity => entity.type === '
 const isPoint = (entity: IEntity): entity is IPointEntity => entity.type === 'POINT';
 
 function read(text: string) {
-  const dxf = new DxfParser().parseSync(text);
+  const dxf = new Parser().parseSync(text);
   if (dxf === null) throw new Error('dxf-parser read nothing');
   return dxf;
 }
