@@ -176,3 +176,12 @@ export function setUnit(job: Job, unit: Unit): Change {
     patch: [test('/unit', job.unit), { op: 'replace', path: '/unit', value: unit }],
   };
 }
+
+/**
+ * The job as it is to be, changing only what differs. Format, version, id and revision stay.
+ * @example replaceJob(job, { ...job, name: 'Cart' }).patch // test and replace of /name
+ */
+export function replaceJob(job: Job, next: Job): Change {
+  const fixed = { format: job.format, version: job.version, id: job.id, revision: job.revision };
+  return { says: 'Replace the job', patch: createPatch(freshJson(job), freshJson({ ...next, ...fixed })) };
+}

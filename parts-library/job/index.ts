@@ -11,6 +11,7 @@ export {
   removeRow,
   renameJob,
   renameRow,
+  replaceJob,
   replaceParameters,
   setParameter,
   setQuantity,
@@ -50,6 +51,13 @@ export {
 export { requestForRow } from './run-row.js';
 export { jobSchema } from './schema.js';
 export { plateFor, startingShop, type RackPlate, type ShopFacts } from './shop.js';
+export {
+  openShop,
+  shopSchema,
+  startingShopDocument,
+  type OpenedShop,
+  type ShopDocument,
+} from './shop-document.js';
 export { runStepper, type CreateSearch, type Stepper, type StepperRun } from './stepper.js';
 export { summarise, type CutSummary, type PartSummary, type RunSummary } from './summary.js';
 export * from './types.js';

@@ -27,7 +27,7 @@ import type { Nest } from '../plate/index.js';
 import type { Unit } from '../units/index.js';
 import { createFormat } from './format.js';
 import { makeNest } from './nests.js';
-import { readProcess, type GivenProcess, type ProcessInput } from './process-choice.js';
+import { readProcess, type GivenProcess } from './process-choice.js';
 import { settleProcess, type SettledProcess } from './process.js';
 import { wordProblems } from './read-problems.js';
 import type { ShopFacts } from './shop.js';
@@ -42,7 +42,8 @@ export interface PartRequest {
   readonly unit: Unit;
   readonly name?: string;
   readonly quantity?: number;
-  readonly process?: ProcessInput;
+  /** A `ProcessInput`. */
+  readonly process?: unknown;
   /** The row of the job that it comes from. */
   readonly rowId?: string;
 }

@@ -1,0 +1,104 @@
+// Help of the command line, made from the same declarations as the form and the API.
+import type { Family, Field } from '../../parts-library/parts/index.js';
+import { flagName } from './flags.js';
+import { entry, paragraph } from './layout.js';
+import { COMMON_FLAGS, settable } from './part-flags.js';
+
+export const HELP = `fishplate: measured parts in, flat plate parts out
+
+  fishplate part FAMILY [parameters] --out DIR   draw, check and write the files of one part
+  fishplate part FAMILY --help                   its parameters, and how to measure them
+  fishplate parts [--json]                       the part families
+  fishplate serve [--port N] [--data DIR]        open the bench in a browser
+  fishplate --version
+
+Exit codes: 0 done, 1 failed, 2 bad input, 3 a stop finding (nothing is written).
+
+Example
+  fishplate part adapter-plate --bolts 6 --bolt-circle 110 --bolt M10 --holes drill \\
+    --hub 57.15 --fit 0.2 --outside 150 --thickness 6 --material S275 --kerf 1.6 --out adapter
+`;
+
+const COLUMN = 28;
+
+const UNITS: Readonly<Record<Field['kind'], string>> = {
+  length: 'LENGTH',
+  measure: 'MEASURE',
+  count: 'N',
+  angle: 'DEGREES',
+  percent: 'PERCENT',
+  torque: 'TORQUE',
+  force: 'FORCE',
+  mass: 'MASS',
+  thread: 'THREAD',
+  material: 'GRADE',
+  chain: 'CHAIN',
+  holes: 'HOLES',
+  choice: 'WORD',
+  text: 'TEXT',
+  factor: 'NUMBER',
+  group: '',
+};
+
+/** Unit of the bounds of each kind. */
+const BOUNDS: Readonly<Partial<Record<Field['kind'], string>>> = {
+  length: ' mm',
+  measure: ' mm',
+  holes: ' mm',
+  angle: ' degrees',
+  percent: ' %',
+  torque: ' N·m',
+  force: ' N',
+  mass: ' kg',
+};
+
+function factsOf(field: Field): string {
+  const { kind, min, max, choices, default: standard, appliesWhen } = field;
+  return [
+    ...(choices === undefined ? [] : [choices.map(({ value }) => value).join(' | ')]),
+    ...(min === undefined || max === undefined ? [] : [`${min} to ${max}${BOUNDS[kind] ?? ''}`]),
+    standard === undefined ? 'may be left out' : `default ${standard}`,
+    ...(appliesWhen === undefined
+      ? []
+      : [`for --${flagName(appliesWhen.field)} ${appliesWhen.values.join(', ')}`]),
+  ].join('; ');
+}
+
+function fieldHelp(field: Field): string {
+  const flag = `--${flagName(field.path)} ${UNITS[field.kind]}`;
+  return [
+    entry(flag, `${field.title}. ${field.help}`, COLUMN),
+    paragraph(`${factsOf(field)}.`, COLUMN),
+    ...(field.measuring === undefined ? [] : [paragraph(`Measuring: ${field.measuring}`, COLUMN)]),
+  ].join('');
+}
+
+/** Every parameter of a family with unit, bounds, default and where to put the caliper. */
+export function familyHelp(family: Family): string {
+  const groups = [...new Set(settable(family).map(({ group }) => group))];
+  const sections = groups.map(
+    (group) =>
+      `\n${group}\n${settable(family)
+        .filter((field) => field.group === group)
+        .map(fieldHelp)
+        .join('')}`,
+  );
+  const common = COMMON_FLAGS.map(({ name, value, help }) =>
+    entry(`--${name}${value === undefined ? '' : ` ${value}`}`, help, COLUMN),
+  );
+  return [
+    `fishplate part ${family.id} [parameters] [--out DIR] [--json]\n\n`,
+    paragraph(`${family.title}. ${family.summary}`, 0),
+    paragraph(
+      'A LENGTH is typed as it is read: 35, 35mm, 1-3/8 in, 7/16 in, 2*17.5+3, 57.1±0.1. A number without a unit is in mm, or in inches with --unit in.',
+      0,
+    ),
+    ...sections,
+    `\nEvery part\n${common.join('')}`,
+  ].join('');
+}
+
+/** The families, one entry each. */
+export const familiesText = (families: readonly Family[]): string =>
+  families.map(({ id, summary }) => entry(id, summary, 20)).join('') +
+  '\nTheir parameters: fishplate part FAMILY --help\n';

@@ -1,0 +1,138 @@
+// `fishplate part FAMILY`: draws, checks and plans one part, reports it and writes its files.
+import { readFile } from 'node:fs/promises';
+import { text } from 'node:stream/consumers';
+import { partFiles, runPart, startingShop, summarise, type PartRun } from '../../parts-library/job/index.js';
+import { findFamily, listFamilies } from '../../parts-library/parts/index.js';
+import { nearestOf, readFlags } from './flags.js';
+import { familyHelp } from './help.js';
+import { asJson, badInput, type InputProblem, type Outcome } from './outcome.js';
+import { flagOfField, flagsOf } from './part-flags.js';
+import { askedPart, textOf, type AskedPart } from './part-request.js';
+import { filesText, findingsText, reportText } from './report.js';
+import { writeFiles, WriteProblem, type WrittenPath } from './write-files.js';
+
+/** Largest parameter file, bytes: the largest part of the catalogue takes a few kilobytes. */
+const LARGEST_FILE = 1_000_000;
+
+/** Runs the command on the arguments behind `part`. */
+export async function partCommand(args: readonly string[]): Promise<Outcome> {
+  const json = args.includes('--json');
+  const [id, ...rest] = args;
+  const ids = listFamilies().map((one) => one.id);
+  if (id === undefined || id.startsWith('-')) {
+    return badInput([{ field: 'family', says: `Name the part family: ${ids.join(', ')}.` }], json);
+  }
+  const family = findFamily(id);
+  if (family === undefined) {
+    const nearest = nearestOf(id, ids);
+    const hint = nearest === undefined ? '' : ` Did you mean ${nearest}?`;
+    return badInput(
+      [{ field: 'family', says: `There is no part family "${id}"; there are ${ids.join(', ')}.${hint}` }],
+      json,
+    );
+  }
+  const flags = readFlags(rest, flagsOf(family));
+  if (flags.values.has('help')) return { code: 0, out: familyHelp(family) };
+  const file = await readParameters(textOf(flags.values, 'params'));
+  const asked = askedPart(family, flags.values, file.value);
+  const stray = flags.positionals.map((word) => ({
+    field: 'arguments',
+    says: `"${word}" stands alone. A value with blanks needs quotes, for example --bolt-circle "adjacent 55 ±0.1".`,
+  }));
+  const problems = [...flags.problems, ...stray, ...file.problems, ...asked.problems];
+  if (problems.length > 0) return badInput(problems, json);
+  const run = runPart(asked.request, startingShop);
+  if (run.problems.length > 0) {
+    return badInput(
+      run.problems.map((problem) => ({ ...problem, flag: flagOfField(problem.field) })),
+      json,
+    );
+  }
+  return finish(run, asked, {
+    json,
+    out: textOf(flags.values, 'out'),
+    despiteFindings: flags.values.has('despite-findings'),
+  });
+}
+
+interface Finish {
+  readonly json: boolean;
+  readonly out: string | undefined;
+  readonly despiteFindings: boolean;
+}
+
+/** Writes what may be written, and says what came of it. */
+async function finish(
+  run: PartRun,
+  asked: AskedPart,
+  { json, out, despiteFindings }: Finish,
+): Promise<Outcome> {
+  const summary = summarise(run);
+  const { name } = asked.request;
+  const files = partFiles(run, {
+    dxf: asked.dxf,
+    unit: asked.dxfUnit,
+    despiteFindings,
+    ...(name === undefined ? {} : { baseName: name }),
+  });
+  const withheld = files.ok ? files.withoutCut : files.says;
+  let written: readonly WrittenPath[] = [];
+  if (files.ok && out !== undefined) {
+    try {
+      written = await writeFiles(out, files.files);
+    } catch (error) {
+      if (error instanceof WriteProblem)
+        return badInput([{ field: 'out', flag: '--out', says: error.message }], json);
+      throw error;
+    }
+  }
+  const code = withheld === undefined ? 0 : 3;
+  const hint =
+    !files.ok && summary !== undefined
+      ? 'Nothing was written. Mend what the findings name, or add --despite-findings.'
+      : 'Nothing was written.';
+  const message = withheld === undefined ? undefined : files.ok ? withheld : `${withheld} ${hint}`;
+  if (json) {
+    return {
+      code,
+      out: asJson({
+        ...(message === undefined ? {} : { error: { exitCode: code, code: 'stop-finding', message } }),
+        ...(summary ?? { findings: run.findings }),
+        files: written,
+      }),
+    };
+  }
+  const report = summary === undefined ? findingsText(run.findings) : reportText(summary);
+  const tail =
+    written.length > 0
+      ? filesText(written)
+      : message === undefined
+        ? '\nNo files were asked for; add --out DIR to write them.\n'
+        : '';
+  return { code, out: report + tail, ...(message === undefined ? {} : { err: `fishplate: ${message}\n` }) };
+}
+
+interface ReadParameters {
+  readonly value: unknown;
+  readonly problems: readonly InputProblem[];
+}
+
+async function readParameters(path: string | undefined): Promise<ReadParameters> {
+  if (path === undefined) return { value: undefined, problems: [] };
+  const refuse = (says: string): ReadParameters => ({
+    value: undefined,
+    problems: [{ field: 'params', flag: '--params', says }],
+  });
+  let content: string;
+  try {
+    content = path === '-' ? await text(process.stdin) : await readFile(path, 'utf8');
+  } catch {
+    return refuse(`"${path}" cannot be read; accepted is the path of a JSON file.`);
+  }
+  if (content.length > LARGEST_FILE) return refuse(`"${path}" is larger than ${LARGEST_FILE} bytes.`);
+  try {
+    return { value: JSON.parse(content) as unknown, problems: [] };
+  } catch (error) {
+    return refuse(`"${path}" is not JSON: ${error instanceof Error ? error.message : 'unreadable'}.`);
+  }
+}

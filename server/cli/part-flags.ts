@@ -1,0 +1,69 @@
+// The flags of `fishplate part FAMILY`: those of the family's parameters and those of every part.
+import { PROCESS_FIELDS } from '../../parts-library/job/index.js';
+import type { Family, Field } from '../../parts-library/parts/index.js';
+import { flagName, type Flag } from './flags.js';
+
+/** Flags that every family has, with their help. */
+export const COMMON_FLAGS: readonly (Flag & { readonly value?: string; readonly help: string })[] = [
+  {
+    name: 'params',
+    takesValue: true,
+    value: 'FILE',
+    help: 'Parameters from a JSON file; flags win over it. "-" reads standard input.',
+  },
+  {
+    name: 'unit',
+    takesValue: true,
+    value: 'mm|in',
+    help: 'Unit of numbers without one, and of the report. Default mm.',
+  },
+  {
+    name: 'name',
+    takesValue: true,
+    value: 'TEXT',
+    help: 'What the part is called; the files take it too. Default: the family.',
+  },
+  { name: 'quantity', takesValue: true, value: 'N', help: 'How many are wanted. Default 1.' },
+  {
+    name: 'process',
+    takesValue: true,
+    value: 'CLASS',
+    help: 'Process class of the cut chart, for example air-45A. Default: by thickness.',
+  },
+  ...PROCESS_FIELDS.map(({ name, title, help, unit }) => ({
+    name: flagName(name),
+    takesValue: true,
+    value: unit === 's' ? 'SECONDS' : unit === 'mm' ? 'LENGTH' : 'SPEED',
+    help: `${title}. ${help}`,
+  })),
+  {
+    name: 'out',
+    takesValue: true,
+    value: 'DIR',
+    help: 'Folder for the files; made if missing. Without it nothing is written.',
+  },
+  { name: 'dxf', takesValue: true, value: 'r12|r2000', help: 'Version of the DXF files. Default r12.' },
+  { name: 'dxf-unit', takesValue: true, value: 'mm|in', help: 'Unit of the DXF files. Default mm.' },
+  {
+    name: 'despite-findings',
+    takesValue: false,
+    help: 'Write files although a finding says stop; the files say so too.',
+  },
+  { name: 'json', takesValue: false, help: 'One JSON object instead of the report. Lengths in mm.' },
+  { name: 'help', takesValue: false, help: 'This list.' },
+];
+
+/** Parameters that take a value of their own; a group only gathers others. */
+export const settable = (family: Family): readonly Field[] =>
+  family.fields.filter(({ kind }) => kind !== 'group');
+
+export const flagsOf = (family: Family): readonly Flag[] => [
+  ...settable(family).map(({ path }) => ({ name: flagName(path), takesValue: true })),
+  ...COMMON_FLAGS,
+];
+
+/** The flag behind the name of a field in a problem. */
+export function flagOfField(field: string): string {
+  if (field === 'process.processClass') return '--process';
+  return `--${flagName(field.replace(/^process\./, ''))}`;
+}

@@ -1,0 +1,125 @@
+// From flags and a parameter file to what the one-part flow is asked.
+import { guardJson, isObject, PROCESS_FIELDS, type PartRequest } from '../../parts-library/job/index.js';
+import type { Family } from '../../parts-library/parts/index.js';
+import type { Json, JsonObject } from '../../parts-library/model/index.js';
+import { flagName } from './flags.js';
+import type { InputProblem } from './outcome.js';
+import { settable } from './part-flags.js';
+
+export type Flags = ReadonlyMap<string, string | true>;
+
+export interface AskedPart {
+  readonly request: PartRequest;
+  readonly dxf: 'r12' | 'r2000';
+  readonly dxfUnit: 'mm' | 'in';
+  readonly problems: readonly InputProblem[];
+}
+
+export const textOf = (flags: Flags, name: string): string | undefined => {
+  const value = flags.get(name);
+  return typeof value === 'string' ? value : undefined;
+};
+
+/**
+ * What is asked, flags winning over the file.
+ * @param file the parsed parameter file: parameters by name, or a whole request with `parameters`, `unit`, `process`
+ */
+export function askedPart(family: Family, flags: Flags, file: unknown): AskedPart {
+  const problems: InputProblem[] = [];
+  const whole = readFile(file, problems);
+  const unit = oneOf(flags, 'unit', ['mm', 'in'] as const, problems) ?? (whole.unit === 'in' ? 'in' : 'mm');
+  const parameters = settable(family).reduce<JsonObject>((current, { path }) => {
+    const value = textOf(flags, flagName(path));
+    return value === undefined ? current : withValue(current, path.split('.'), value);
+  }, whole.parameters);
+  const quantity = textOf(flags, 'quantity');
+  if (quantity !== undefined && !/^\s*\d{1,9}\s*$/.test(quantity)) {
+    problems.push({
+      field: 'quantity',
+      flag: '--quantity',
+      says: `The quantity is "${quantity}"; accepted is a whole number.`,
+    });
+  }
+  const count = quantity === undefined ? whole.quantity : Number(quantity);
+  const name = textOf(flags, 'name') ?? whole.name;
+  const given = PROCESS_FIELDS.flatMap((field) => {
+    const value = textOf(flags, flagName(field.name));
+    return value === undefined ? [] : [[field.name, value] as const];
+  });
+  const processClass = textOf(flags, 'process');
+  const process: PartRequest['process'] = {
+    ...whole.process,
+    ...Object.fromEntries(given),
+    ...(processClass === undefined ? {} : { processClass }),
+  };
+  return {
+    request: {
+      family: family.id,
+      parameters,
+      unit,
+      ...(name === undefined ? {} : { name }),
+      ...(count === undefined || !Number.isFinite(count) ? {} : { quantity: count }),
+      process,
+    },
+    dxf: oneOf(flags, 'dxf', ['r12', 'r2000'] as const, problems) ?? 'r12',
+    dxfUnit: oneOf(flags, 'dxf-unit', ['mm', 'in'] as const, problems) ?? 'mm',
+    problems,
+  };
+}
+
+function oneOf<const T extends string>(
+  flags: Flags,
+  name: string,
+  accepted: readonly T[],
+  problems: InputProblem[],
+): T | undefined {
+  const value = textOf(flags, name);
+  if (value === undefined) return undefined;
+  const found = accepted.find((one) => one === value);
+  if (found === undefined) {
+    problems.push({
+      field: name,
+      flag: `--${name}`,
+      says: `is "${value}"; accepted is ${accepted.join(' or ')}.`,
+    });
+  }
+  return found;
+}
+
+interface FileContents {
+  readonly parameters: JsonObject;
+  readonly unit?: Json;
+  readonly name?: string;
+  readonly quantity?: number;
+  readonly process?: JsonObject;
+}
+
+function readFile(file: unknown, problems: InputProblem[]): FileContents {
+  const refuse = (says: string): FileContents => {
+    problems.push({ field: 'params', flag: '--params', says });
+    return { parameters: {} };
+  };
+  if (file === undefined) return { parameters: {} };
+  const guarded = guardJson(file);
+  if (!guarded.ok) return refuse(`${guarded.problem.path}: ${guarded.problem.says}`);
+  if (!isObject(guarded.value))
+    return refuse('The file holds no JSON object; accepted is one of parameters by name.');
+  const { parameters, unit, name, quantity, process } = guarded.value;
+  if (!isObject(parameters)) return { parameters: guarded.value };
+  return {
+    parameters,
+    ...(unit === undefined ? {} : { unit }),
+    ...(typeof name === 'string' ? { name } : {}),
+    ...(typeof quantity === 'number' ? { quantity } : {}),
+    ...(isObject(process) ? { process } : {}),
+  };
+}
+
+function withValue(object: JsonObject, [name, ...rest]: readonly string[], value: string): JsonObject {
+  if (name === undefined) return object;
+  const before = object[name];
+  return {
+    ...object,
+    [name]: rest.length === 0 ? value : withValue(isObject(before) ? before : {}, rest, value),
+  };
+}

@@ -1,0 +1,157 @@
+// The schemas of the HTTP interface that are not part of a document: requests, summaries, problems.
+import { z } from 'zod';
+
+const figure = z.union([z.number(), z.string().max(200)]);
+
+/** What is known of the cut: numbers are mm, mm/min and seconds; texts are read in the unit of the request. */
+export const processSchema = z
+  .strictObject({
+    processClass: z.string().max(100),
+    kerf: figure,
+    kerfPlusMinus: figure,
+    holeKerf: figure,
+    speed: figure,
+    pierceSeconds: figure,
+  })
+  .partial()
+  .meta({ description: 'Figures of the cut; each that is left out comes from the shop’s chart.' });
+
+/** A part asked for. The parameters are checked by their family. */
+export const partRequestSchema = z.strictObject({
+  parameters: z.unknown().optional(),
+  unit: z.enum(['mm', 'in']).default('mm').meta({ description: 'Unit of a number in a text that has none.' }),
+  name: z.string().optional(),
+  quantity: z.number().optional(),
+  process: z.unknown().optional(),
+});
+
+/** Files asked for. */
+export const fileOptionsSchema = z.strictObject({
+  dxf: z.enum(['r12', 'r2000']).default('r12'),
+  dxfUnit: z.enum(['mm', 'in']).default('mm'),
+  despiteFindings: z.boolean().default(false),
+});
+
+export const filesRequestSchema = z.strictObject({ ...partRequestSchema.shape, ...fileOptionsSchema.shape });
+
+const range = z.object({ low: z.number(), high: z.number() });
+
+const findingSchema = z.looseObject({
+  code: z.string(),
+  level: z.enum(['stop', 'caution', 'note', 'pass']),
+  stage: z.string(),
+  title: z.string(),
+  says: z.string(),
+  field: z.string().optional(),
+  formula: z.string().optional(),
+  source: z.object({ title: z.string(), where: z.string(), certainty: z.string() }),
+});
+
+const bounds = z.object({
+  minX: z.number(),
+  minY: z.number(),
+  maxX: z.number(),
+  maxY: z.number(),
+  width: z.number(),
+  height: z.number(),
+});
+
+/** One part as it comes back: lengths mm, areas mm², mass kg. */
+export const summarySchema = z
+  .object({
+    unit: z.enum(['mm', 'in']),
+    parameters: z.record(z.string(), z.unknown()).meta({ description: 'As understood, ready to be stored.' }),
+    part: z.object({
+      family: z.string(),
+      name: z.string(),
+      material: z.string(),
+      thickness: z.number(),
+      quantity: z.number(),
+      area: z.number(),
+      perimeter: z.number(),
+      mass: z.number(),
+      bounds,
+      openings: z.array(
+        z.object({
+          id: z.string(),
+          name: z.string(),
+          area: z.number(),
+          perimeter: z.number(),
+          diameter: z.number().optional(),
+        }),
+      ),
+      marks: z.array(z.object({ id: z.string(), name: z.string(), x: z.number(), y: z.number() })),
+    }),
+    cut: z.object({
+      length: z.number(),
+      pierces: z.number(),
+      seconds: z.number(),
+      secondsRange: range,
+      leadInLength: z.number(),
+      lineLength: z.number(),
+      marks: z.number(),
+      processClass: z.string(),
+      kerf: z.number(),
+      kerfPlusMinus: z.number(),
+      holeKerf: z.number(),
+      speed: z.number(),
+      pierceSeconds: z.number(),
+      travelIncluded: z.literal(false),
+      contours: z.array(
+        z.object({
+          featureId: z.string(),
+          length: z.number(),
+          leadIn: z.number(),
+          speed: z.number(),
+          seconds: z.number(),
+        }),
+      ),
+    }),
+    findings: z.array(findingSchema),
+    steps: z.array(z.looseObject({ kind: z.string(), says: z.string() })),
+  })
+  .meta({ id: 'PartSummary' });
+
+export const filesSchema = z
+  .object({
+    files: z.array(
+      z.object({
+        name: z.string(),
+        kind: z.enum(['finished', 'cut', 'print']),
+        mediaType: z.string(),
+        text: z.string(),
+      }),
+    ),
+    withoutCut: z.string().optional().meta({ description: 'Why no cut path is among them.' }),
+  })
+  .meta({ id: 'PartFiles' });
+
+/** RFC 9457. */
+export const problemSchema = z
+  .looseObject({
+    type: z.string(),
+    title: z.string(),
+    status: z.number(),
+    detail: z.string(),
+    errors: z
+      .array(z.object({ field: z.string(), says: z.string() }))
+      .optional()
+      .meta({ description: 'The fields that cannot be used, and what is accepted.' }),
+  })
+  .meta({ id: 'Problem' });
+
+export const jobHeadSchema = z
+  .object({
+    id: z.string(),
+    name: z.string(),
+    revision: z.number(),
+    createdAt: z.string(),
+    updatedAt: z.string(),
+  })
+  .meta({ id: 'JobHead' });
+
+/** A new, empty job. */
+export const newJobSchema = z.strictObject({
+  name: z.string().min(1).max(200),
+  unit: z.enum(['mm', 'in']).default('mm'),
+});
