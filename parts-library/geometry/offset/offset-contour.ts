@@ -28,7 +28,7 @@ export function offsetContour(contour: Contour, distance: number, options: Offse
 }
 
 /** The result of an offset with its notes. */
-export function resultOf(contour: Contour, pieces: readonly OffsetPiece[], lostArcs: number): OffsetResult {
+function resultOf(contour: Contour, pieces: readonly OffsetPiece[], lostArcs: number): OffsetResult {
   const inexactCount = pieces.filter((piece) => !piece.exact).length;
   const outline = isOutline(contour);
   const same = pieces.filter((piece) => isOutline(piece.contour) === outline).length;
@@ -47,10 +47,14 @@ export function resultOf(contour: Contour, pieces: readonly OffsetPiece[], lostA
   if (pieces.length > 0 && lostArcs > 0) {
     notes.push(`${lostArcs} fillet${lostArcs > 1 ? 's' : ''} no larger than the offset became sharp.`);
   }
-  if (inexactCount > 0) {
-    notes.push(`${inexactCount} piece${inexactCount > 1 ? 's are' : ' is'} given in chords within 0.01 mm.`);
-  }
+  notes.push(...chordNotes(inexactCount));
   return { pieces, exact: inexactCount === 0, inexactCount, notes };
+}
+
+/** What to say of pieces given in chords. */
+export function chordNotes(inexactCount: number): string[] {
+  if (inexactCount === 0) return [];
+  return [`${inexactCount} piece${inexactCount > 1 ? 's are' : ' is'} given in chords within 0.01 mm.`];
 }
 
 function unmoved(contour: Contour): OffsetPiece {

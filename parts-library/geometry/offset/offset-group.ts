@@ -12,7 +12,7 @@ import { buildRawOffset, type Join, type RawOffset } from './carriers.js';
 import { inflate, type WholePolygon } from './inflate.js';
 import { rebuildBoundary } from './rebuild.js';
 import { createTracer } from './trace.js';
-import { isComplete, keepsDistance } from './verify.js';
+import { chordProbe, exactProbe, isComplete, keepsDistance, staysBeside } from './verify.js';
 
 export interface OffsetOptions {
   /** How corners that open are closed: 'round' (default, as a torch does) or 'mitre'. */
@@ -50,18 +50,33 @@ export function offsetGroup(
   const limit = Math.max(1, options.mitreLimit ?? mitreLimit);
   const chordError = firstChordError(distance, options.chordError ?? topologyChord);
   const source = packContours(contours);
+  const context: GroupContext = { contours: kept, source, solid, distance, join, limit };
   const renumber = renumbering(contours, kept);
   for (const part of refinements) {
-    const raw = buildRawOffset(kept, {
-      distance,
-      join,
-      mitreLimit: limit,
-      chordError: chordError * part,
-    });
-    const pieces = exactPieces(raw, source, { solid, distance, join, limit, renumber });
+    const raw = rawOf(context, distance, chordError * part);
+    const pieces = exactPieces(raw, context, renumber);
     if (pieces !== undefined) return { pieces, lostArcs: raw.lostArcs };
   }
-  return { pieces: chordPieces(kept, distance, { join, limit, solid }), lostArcs: 0 };
+  return { pieces: chordPieces(context), lostArcs: 0 };
+}
+
+interface GroupContext {
+  readonly contours: readonly Contour[];
+  readonly source: PackedContours;
+  readonly solid: boolean;
+  readonly distance: number;
+  readonly join: Join;
+  readonly limit: number;
+}
+
+function rawOf(context: GroupContext, distance: number, chordError: number): RawOffset {
+  const { contours, join, limit } = context;
+  return buildRawOffset(contours, { distance, join, mitreLimit: limit, chordError });
+}
+
+/** The farthest a corner may reach from the source, mm. */
+function mitreReachOf(context: GroupContext): number {
+  return Math.abs(context.distance) * (context.join === 'mitre' ? context.limit : 1);
 }
 
 function largest(contours: readonly Contour[]): Contour {
@@ -91,22 +106,14 @@ function renumbering(contours: readonly Contour[], kept: readonly Contour[]): nu
   return numbers;
 }
 
-interface GroupContext {
-  readonly solid: boolean;
-  readonly distance: number;
-  readonly join: Join;
-  readonly limit: number;
-  readonly renumber: readonly number[];
-}
-
 /** The exact pieces, or undefined when anything about them could not be verified. */
 function exactPieces(
   raw: RawOffset,
-  source: PackedContours,
   context: GroupContext,
+  renumber: readonly number[],
 ): OffsetPiece[] | undefined {
-  const { distance, renumber } = context;
-  const polygons = inflate(raw.loops, context.solid ? 'positive' : 'negative');
+  const { source, distance, solid } = context;
+  const polygons = inflate(raw.loops, solid ? 'positive' : 'negative');
   const trace = createTracer(raw);
   const unit = 1 / raw.frame.scale;
   const pieces: OffsetPiece[] = [];
@@ -130,9 +137,12 @@ function exactPieces(
     pieces.push(orderly(built.vertices, sources));
   }
   const contours = pieces.map((piece) => piece.contour);
-  const mitreReach = Math.abs(distance) * (context.join === 'mitre' ? context.limit : 1);
-  const grown = context.solid === distance > 0;
-  const complete = isComplete(source, raw.carriers, used, contours, { distance, mitreReach, grown });
+  const complete = isComplete(source, raw.carriers, used, contours, {
+    distance,
+    mitreReach: mitreReachOf(context),
+    grown: solid === distance > 0,
+    probe: exactProbe,
+  });
   return complete ? pieces : undefined;
 }
 
@@ -157,43 +167,44 @@ const chordPlacements = [0.4, 0.3, 0.45, 0.2];
  * The offset as chord polygons between the ideal and `inexactOffset` beyond it, on the scrap side: chords of error e
  * about a curve moved e further stay within 2 e of it and never on its near side.
  */
-function chordPieces(
-  contours: readonly Contour[],
-  distance: number,
-  context: { readonly join: Join; readonly limit: number; readonly solid: boolean },
-): OffsetPiece[] {
+function chordPieces(context: GroupContext): OffsetPiece[] {
+  const { distance, source, solid } = context;
+  const mitreReach = mitreReachOf(context);
+  const { carriers } = rawOf(context, distance, topologyChord);
+  const question = { distance, mitreReach, grown: solid === distance > 0, probe: chordProbe };
   for (const part of chordPlacements) {
     const error = inexactOffset * part;
-    const raw = buildRawOffset(contours, {
-      distance: distance + error,
-      join: context.join,
-      mitreLimit: context.limit,
-      chordError: error * 0.9,
-    });
-    const polygons = inflate(raw.loops, context.solid ? 'positive' : 'negative');
-    const pieces: OffsetPiece[] = [];
-    let sound = true;
-    for (const polygon of polygons) {
-      const { vertices, sources } = chordContour(raw, polygon);
-      if (vertices.length < 3) continue;
-      const faults = findFaults(vertices);
-      if (faults.length > 0) {
-        const film = Math.abs(signedAreaOf(vertices)) <= error * vertices.length;
-        if (film) continue;
-        sound = false;
-        break;
-      }
-      pieces.push({ contour: trustedContour(vertices), exact: false, sources });
-    }
-    if (sound) return pieces;
+    const raw = rawOf(context, distance + error, error * 0.9);
+    const polygons = inflate(raw.loops, solid ? 'positive' : 'negative')
+      .map((polygon) => toVertices(raw, polygon))
+      .filter((vertices) => !isFilm(vertices, error));
+    const sound = polygons.every(
+      (vertices) => findFaults(vertices).length === 0 && staysBeside(source, vertices, distance, mitreReach),
+    );
+    if (!sound) continue;
+    const contours = polygons.map(trustedContour);
+    if (!isComplete(source, carriers, new Set(), contours, question)) continue;
+    return contours.map((contour) => ({ contour, exact: false, sources: contour.map(() => -1) }));
   }
   throw new GeometryError(
-    `An offset by ${distance} mm could not be made, not even in chords: two edges lie almost exactly ` +
+    `An offset by ${distance} mm could not be verified, not even in chords; most likely two edges lie almost exactly ` +
       `${2 * Math.abs(distance)} mm apart. Change the distance by a hundredth of a millimetre.`,
   );
 }
 
-function chordContour(raw: RawOffset, polygon: WholePolygon): { vertices: Vertex[]; sources: number[] } {
+/** A loop so thin that it is no more than the error of its chords. */
+function isFilm(vertices: readonly Vertex[], error: number): boolean {
+  return Math.abs(signedAreaOf(vertices)) <= error * perimeterOf(vertices);
+}
+
+function perimeterOf(vertices: readonly Vertex[]): number {
+  return vertices.reduce((sum, a, i) => {
+    const b = vertices[(i + 1) % vertices.length] ?? a;
+    return sum + Math.hypot(b.x - a.x, b.y - a.y);
+  }, 0);
+}
+
+function toVertices(raw: RawOffset, polygon: WholePolygon): Vertex[] {
   const vertices: Vertex[] = [];
   const { originX, originY, scale } = raw.frame;
   for (let i = 0; i + 1 < polygon.length; i += 2) {
@@ -203,5 +214,5 @@ function chordContour(raw: RawOffset, polygon: WholePolygon): { vertices: Vertex
       bulge: 0,
     });
   }
-  return { vertices, sources: vertices.map(() => -1) };
+  return vertices;
 }

@@ -1,10 +1,10 @@
 // Offsetting the contours of a region, each by its own distance: those that stay clear of each other one by one, those
 // of one distance that run together as a group, and a report of any of different distances that would collide.
 import { distanceBetweenContours } from '../distance.js';
-import { areaOf, boundsOf, isOutline } from '../measure.js';
+import { boundsOf, isOutline } from '../measure.js';
 import { packContours, packedContains } from '../pack.js';
 import type { Bounds, Contour, OffsetPiece, OffsetResult, Point } from '../types.js';
-import { offsetContour, resultOf } from './offset-contour.js';
+import { chordNotes, offsetContour } from './offset-contour.js';
 import { offsetGroup, type OffsetOptions } from './offset-group.js';
 
 export interface RegionContour {
@@ -104,13 +104,13 @@ function together(
       segmentOf.push(k);
     });
   }
-  const { pieces, lostArcs } = offsetGroup(contours, distance, options);
-  const outermost = contours.reduce((best, c) => (Math.abs(areaOf(c)) > Math.abs(areaOf(best)) ? c : best));
-  const result = resultOf(outermost, pieces, lostArcs);
-  const note = `Contours ${members.join(', ')} run together.`;
+  const { pieces } = offsetGroup(contours, distance, options);
+  const inexactCount = pieces.filter((piece) => !piece.exact).length;
+  const left = pieces.length === 0 ? ' and vanish' : '';
   return {
-    ...result,
-    notes: [note, ...result.notes],
+    exact: inexactCount === 0,
+    inexactCount,
+    notes: [`Contours ${members.join(', ')} run together${left}.`, ...chordNotes(inexactCount)],
     pieces: pieces.map((piece) => ({
       ...piece,
       owners: piece.sources.map((s) => (s === -1 ? -1 : (ownerOf[s] ?? -1))),

@@ -9,7 +9,7 @@ import {
   type PackedContours,
 } from '../pack.js';
 import { directionAlong, pointAlong } from '../segments.js';
-import { exactOffset } from '../tolerances.js';
+import { exactOffset, inexactOffset } from '../tolerances.js';
 import type { Contour, Segment, Vertex } from '../types.js';
 import type { Carrier } from './carriers.js';
 
@@ -24,7 +24,8 @@ export function keepsDistance(
   distance: number,
 ): boolean {
   const reach = Math.abs(distance);
-  const least = reach - exactOffset;
+  // A hair less than allowed, so that the rounding of the distance itself stays within it.
+  const least = reach - exactOffset * 0.999;
   const boundary = packContours([vertices]);
   const { boxes } = boundary;
   let sound = true;
@@ -51,8 +52,33 @@ function cross(a: Segment | undefined, b: Segment | undefined): boolean {
   return a !== undefined && b !== undefined && intersectSegments(a, b).length > 0;
 }
 
-/** How far beside an unused carrier the completeness check looks, mm: narrower gaps than twice this do not count. */
-const probe = 1e-4;
+/**
+ * True when every vertex and every middle of a chord polygon lies to the right of the ideal by no more than
+ * `inexactOffset`. The polygon is known to be one of chords about a curve moved a little too far.
+ */
+export function staysBeside(
+  source: PackedContours,
+  vertices: readonly Vertex[],
+  distance: number,
+  mitreReach: number,
+): boolean {
+  const side = Math.sign(distance);
+  const most = mitreReach + inexactOffset;
+  return vertices.every((a, i) => {
+    const b = vertices[(i + 1) % vertices.length] ?? a;
+    return [a, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }].every(({ x, y }) => {
+      const away = nearestWithin(source, x, y, most + inexactOffset);
+      const beyond = (away - Math.abs(distance)) * side;
+      return beyond > -exactOffset && (beyond < inexactOffset || (side > 0 && away < most));
+    });
+  });
+}
+
+/** How far beside an unused carrier the completeness check of an exact result looks, mm. */
+export const exactProbe = 1e-4;
+
+/** The same for a result in chords: beyond their error. */
+export const chordProbe = 1.2 * inexactOffset;
 
 /**
  * True when a place just off the carrier, on the far side from its source, is truly out of the source's reach. Such a
@@ -63,6 +89,7 @@ function isFree(
   curve: Segment,
   at: number,
   distance: number,
+  probe: number,
 ): [number, number] | undefined {
   const p = pointAlong(curve, at);
   const u = directionAlong(curve, at);
@@ -79,6 +106,8 @@ export interface Completeness {
   readonly mitreReach: number;
   /** Whether the enclosed area grows. */
   readonly grown: boolean;
+  /** How far beside the ideal to look, mm: a gap narrower than twice this does not count as lost. */
+  readonly probe: number;
 }
 
 /** Scattered points asked by the completeness check. */
@@ -95,12 +124,12 @@ export function isComplete(
   pieces: readonly Contour[],
   question: Completeness,
 ): boolean {
-  const { distance, mitreReach, grown } = question;
+  const { distance, mitreReach, grown, probe } = question;
   const result = packContours(pieces);
   for (const [index, carrier] of carriers.entries()) {
     if (used.has(index)) continue;
     for (const at of [0.5, 0.13, 0.87]) {
-      const free = isFree(source, carrier.curve, at, distance);
+      const free = isFree(source, carrier.curve, at, distance, probe);
       if (free === undefined) continue;
       // Free of the source's reach: on the far side of the boundary from it.
       if (packedContains(result, ...free) !== expected(source, ...free, false, grown)) return false;
