@@ -354,6 +354,8 @@ describe('what cannot be drawn or read says which field and what would do', () =
     [{ bolts: 'x' }, 'bolts'],
     [{ boltCircle: 'adj 3' }, 'boltCircle'],
     [{ boltCircle: 'across 110', bolts: 5 }, 'boltCircle'],
+    [{ boltCircle: 'adjacent 2' }, 'boltCircle'],
+    [{ boltCircle: 'circle 5000' }, 'boltCircle'],
     [{ bolt: 'M11' }, 'bolt'],
     [{ hub: '57 mn' }, 'hub'],
     [{ hub: -3 }, 'hub'],

@@ -2,6 +2,10 @@
 import { z } from 'zod';
 import type { FieldKit } from '../fields/index.js';
 
+/** Bolt circles that make sense on a small vehicle, mm. */
+export const SMALLEST_CIRCLE = 10;
+export const LARGEST_CIRCLE = 2000;
+
 const HOLE_FITS = [
   { value: 'close', label: 'Close' },
   { value: 'normal', label: 'Normal' },
@@ -31,8 +35,8 @@ function patternFields(f: FieldKit, group: string, start: { bolts: number; circl
       measuring:
         'Measure the widest pair of holes that the caliper reaches, inside and outside of the same pair; their mean is the centre distance.',
       group,
-      min: 10,
-      max: 2000,
+      min: SMALLEST_CIRCLE,
+      max: LARGEST_CIRCLE,
       suggestions: [
         'circle',
         'adjacent',

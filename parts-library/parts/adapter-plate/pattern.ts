@@ -9,7 +9,7 @@ import {
   findThread,
   type BoltCircle,
 } from '../../handbook/index.js';
-import type { AdapterPlate, Pattern } from './parameters.js';
+import { LARGEST_CIRCLE, SMALLEST_CIRCLE, type AdapterPlate, type Pattern } from './parameters.js';
 
 export interface ResolvedPattern {
   readonly pattern: BoltPattern;
@@ -63,6 +63,14 @@ export function resolvePattern(p: Pattern, id: BoltPattern['id']): PatternResult
   if (!thread.found) return { ok: false, field: `${fieldPrefix}bolt`, says: thread.says };
   const answer = boltCircleFrom(p.boltCircle.measure, p.bolts);
   if (!answer.ok) return { ok: false, field: `${fieldPrefix}boltCircle`, says: answer.problem.says };
+  const { diameter } = answer.value;
+  if (diameter < SMALLEST_CIRCLE || diameter > LARGEST_CIRCLE) {
+    return {
+      ok: false,
+      field: `${fieldPrefix}boltCircle`,
+      says: `That gives a bolt circle of ${diameter.toFixed(2)} mm; accepted is ${SMALLEST_CIRCLE} to ${LARGEST_CIRCLE} mm. Measure again, or check the number of bolts.`,
+    };
+  }
   const size = sizeHole(p);
   if (typeof size === 'string') return { ok: false, field: `${fieldPrefix}holes`, says: size };
   const circle = answer.value;
