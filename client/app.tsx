@@ -31,11 +31,11 @@ function Print() {
   return (
     <div class="frame">
       <DrawingArea />
+      <TitleBlock />
       <div class="column">
         <Notes />
         <PlainList />
       </div>
-      <TitleBlock />
     </div>
   );
 }

@@ -1,15 +1,20 @@
 // Starts the bench: loads the job that the address names, and shows it.
-import { render } from 'preact';
-import { startingShop } from '../parts-library/job/index.js';
+import { render, type ComponentChild } from 'preact';
+import { startingShop, type ShopFacts } from '../parts-library/job/index.js';
 import { App } from './app.js';
-import { loadFirstJob, loadJob, putJob } from './state/api.js';
+import { FirstJob } from './sheet/first-job.js';
+import { loadJob, loadLastJob, loadShop, makeDemoJob, makeJob, putJob, type Loaded } from './state/api.js';
 import { createBench } from './state/bench.js';
 import { followRoute, writeRoute } from './state/route.js';
 
-const host = document.getElementById('bench');
+const route = followRoute();
 
-function say(words: string): void {
-  if (host !== null) render(<p class="waiting">{words}</p>, host);
+function show(page: ComponentChild): void {
+  const host = document.getElementById('bench');
+  if (host === null) return;
+  // The words that stand there before the script are not Preact's to remove.
+  if (host.querySelector(':scope > .waiting') !== null) host.replaceChildren();
+  render(page, host);
 }
 
 /** Goes to another sheet; the address is what the page follows. */
@@ -17,29 +22,46 @@ const go = (fragment: string): void => {
   window.location.hash = fragment;
 };
 
-async function start(): Promise<void> {
-  const route = followRoute();
-  const wanted = route.value.jobId;
-  const loaded = wanted === undefined ? await loadFirstJob() : await loadJob(wanted);
-  if (loaded.kind === 'none') return say(`There is no job "${wanted ?? ''}" here.`);
-  if (loaded.kind === 'away') return say(`The job could not be opened: ${loaded.says}`);
+function open(loaded: Loaded, shop: ShopFacts): void {
+  if (loaded.kind === 'none') {
+    const make = (made: Promise<Loaded>): void => void made.then((job) => open(job, shop));
+    const { jobId } = route.value;
+    show(
+      <FirstJob
+        says={jobId === undefined ? 'No job yet' : `There is no job "${jobId}" here`}
+        demo={() => make(makeDemoJob())}
+        begin={() => make(makeJob('New job'))}
+      />,
+    );
+    return;
+  }
+  if (loaded.kind === 'away') {
+    show(<p class="problem-page">The job could not be opened: {loaded.says} Reload to try again.</p>);
+    return;
+  }
   const { job, tag } = loaded;
-  if (route.value.rowId === undefined && job.rows[0] !== undefined) {
-    window.history.replaceState(null, '', writeRoute(job.id, job.rows[0].id));
+  if (!job.rows.some(({ id }) => id === route.value.rowId) || route.value.jobId !== job.id) {
+    window.history.replaceState(null, '', writeRoute(job.id, job.rows[0]?.id));
     window.dispatchEvent(new HashChangeEvent('hashchange'));
   }
-  const bench = createBench({ job, tag, put: putJob, shop: startingShop, route, go });
+  const bench = createBench({ job, tag, put: putJob, shop, route, go });
   window.addEventListener('online', () => void bench.saver.flush());
   window.addEventListener('pagehide', () => void bench.saver.flush());
   // Another job in the address is another page.
   window.addEventListener('hashchange', () => {
-    if (route.value.jobId !== undefined && route.value.jobId !== bench.edits.job.value.id)
-      window.location.reload();
+    const { jobId } = route.value;
+    if (jobId !== undefined && jobId !== bench.edits.job.value.id) window.location.reload();
   });
-  if (host !== null) {
-    host.replaceChildren();
-    render(<App bench={bench} />, host);
-  }
+  show(<App bench={bench} />);
+}
+
+async function start(): Promise<void> {
+  const { jobId } = route.value;
+  const [loaded, shop] = await Promise.all([
+    jobId === undefined ? loadLastJob() : loadJob(jobId),
+    loadShop(),
+  ]);
+  open(loaded, shop ?? startingShop);
 }
 
 void start();

@@ -5,32 +5,32 @@ import type { Json } from '../../parts-library/model/index.js';
 import { isObject } from '../state/values.js';
 import { Caliper } from './caliper.js';
 
-const Hole = ({ x, y, r = 9 }: { readonly x: number; readonly y: number; readonly r?: number }) => (
+const Hole = ({ x, y, r = 11 }: { readonly x: number; readonly y: number; readonly r?: number }) => (
   <>
     <circle class="edge" cx={x} cy={y} r={r} />
-    <path class="centre" d={`M${x - 4} ${y}H${x + 4}M${x} ${y - 4}V${y + 4}`} />
+    <path class="centre" d={`M${x - 5} ${y}H${x + 5}M${x} ${y - 5}V${y + 5}`} />
   </>
 );
 
 /** Three neighbouring holes on their circle, the middle one on top. */
 const ArcOfHoles = () => (
   <>
-    <path class="circle" d="M12 92A62 62 0 0 1 128 92" />
-    <Hole x={22} y={70} />
-    <Hole x={70} y={46} />
-    <Hole x={118} y={70} />
+    <path class="circle" d="M17.8 108A57.3 57.3 0 0 1 130.2 108" />
+    <Hole x={26} y={88} />
+    <Hole x={74} y={62} />
+    <Hole x={122} y={88} />
   </>
 );
 
 const WholePattern = () => (
   <>
-    <circle class="circle" cx={70} cy={60} r={34} />
-    <Hole x={36} y={60} r={7} />
-    <Hole x={104} y={60} r={7} />
-    <Hole x={53} y={31} r={7} />
-    <Hole x={87} y={31} r={7} />
-    <Hole x={53} y={89} r={7} />
-    <Hole x={87} y={89} r={7} />
+    <circle class="circle" cx={70} cy={62} r={40} />
+    <Hole x={30} y={62} r={8} />
+    <Hole x={110} y={62} r={8} />
+    <Hole x={50} y={27.4} r={8} />
+    <Hole x={90} y={27.4} r={8} />
+    <Hole x={50} y={96.6} r={8} />
+    <Hole x={90} y={96.6} r={8} />
   </>
 );
 
@@ -38,37 +38,37 @@ const SKETCHES = {
   circle: () => (
     <>
       <WholePattern />
-      <path class="measured" d="M36 60H104" />
+      <path class="measured" d="M30 62H110" />
     </>
   ),
   adjacent: () => (
     <>
       <ArcOfHoles />
-      <Caliper from={{ x: 22, y: 70 }} to={{ x: 70, y: 46 }} jaws="points" />
+      <Caliper from={{ x: 26, y: 88 }} to={{ x: 74, y: 62 }} jaws="points" reach={34} />
     </>
   ),
   steps: () => (
     <>
       <ArcOfHoles />
-      <Caliper from={{ x: 22, y: 70 }} to={{ x: 118, y: 70 }} jaws="points" reach={46} />
+      <Caliper from={{ x: 26, y: 88 }} to={{ x: 122, y: 88 }} jaws="points" reach={62} />
     </>
   ),
   near: () => (
     <>
       <ArcOfHoles />
-      <Caliper from={{ x: 30.05, y: 65.98 }} to={{ x: 61.95, y: 50.02 }} jaws="outside" reach={30} />
+      <Caliper from={{ x: 35.67, y: 82.76 }} to={{ x: 64.33, y: 67.24 }} jaws="outside" reach={38} />
     </>
   ),
   far: () => (
     <>
       <ArcOfHoles />
-      <Caliper from={{ x: 13.95, y: 74.02 }} to={{ x: 78.05, y: 41.98 }} jaws="inside" reach={30} />
+      <Caliper from={{ x: 16.33, y: 93.24 }} to={{ x: 83.67, y: 56.76 }} jaws="inside" reach={36} />
     </>
   ),
   across: () => (
     <>
       <WholePattern />
-      <Caliper from={{ x: 36, y: 60 }} to={{ x: 104, y: 60 }} jaws="points" reach={46} />
+      <Caliper from={{ x: 30, y: 62 }} to={{ x: 110, y: 62 }} jaws="points" reach={48} />
     </>
   ),
   'from-bore': () => (
@@ -143,6 +143,22 @@ function sketchOfMeasure(value: Json | undefined): SketchName | undefined {
   return way === 'circle' || way === 'across' || way === 'from-bore' || way === 'centres' ? way : undefined;
 }
 
+/** What each sketch shows, in a sentence. */
+export const SKETCH_WORDS: Readonly<Record<SketchName, string>> = {
+  circle: 'The circle itself, where it is known.',
+  adjacent: 'Adjacent holes, centre to centre: near edge to near edge plus one hole.',
+  steps: 'Centre to centre over the hole between: near edge to near edge plus one hole.',
+  near: 'A jaw in each of two holes, closed on the metal between them.',
+  far: 'A jaw in each of two holes, opened to their far edges.',
+  across: 'Opposite holes, centre to centre: near edge to near edge plus one hole.',
+  'from-bore': 'One jaw in the bore, one in a hole, closed on the metal between.',
+  centres: 'Each centre from the same two edges.',
+  'over-outside': 'Jaws over the outside.',
+  inside: 'Jaws inside, opened against the wall.',
+  thickness: 'Jaws over both faces.',
+  'over-thread': 'Jaws over the threads.',
+};
+
 /** Which sketch shows how a field is measured; undefined when words are enough. */
 export function sketchOf(field: Field, value: Json | undefined): SketchName | undefined {
   if (field.kind === 'measure') return sketchOfMeasure(value);
@@ -154,7 +170,7 @@ export function CaliperSketch({ name }: { readonly name: SketchName }) {
   const Sketch = SKETCHES[name];
   return (
     <figure class="sketch">
-      <svg viewBox="0 0 140 112" width="140" height="112" aria-hidden="true">
+      <svg viewBox="0 0 140 112" width="124" height="99" aria-hidden="true">
         <Sketch />
       </svg>
       <figcaption>not to scale</figcaption>

@@ -34,8 +34,8 @@ export function Caliper(props: {
       : `${length},3 ${length},${-reach} ${length + side * JAW},${-reach} ${length + side * JAW * 0.5},0`;
   return (
     <g class="caliper" transform={`translate(${from.x} ${from.y}) rotate(${degrees})`}>
-      <rect x={-12} y={-reach - BEAM} width={length + 34} height={BEAM} />
-      <rect x={length - 9} y={-reach - BEAM - 3} width={20} height={BEAM + 3} />
+      <rect x={-8} y={-reach - BEAM} width={length + 24} height={BEAM} />
+      <rect x={length - 8} y={-reach - BEAM - 3} width={18} height={BEAM + 3} />
       <polygon points={left} />
       <polygon points={right} />
       <path class="measured" d={`M0 0H${length}`} />

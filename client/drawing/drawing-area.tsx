@@ -8,7 +8,7 @@ import { createPainter, type Painter } from './painter.js';
 import { dimensionsOf, freeCorner, placesOf, type Place } from './places.js';
 
 /** Room that the measuring card takes, CSS pixels; its width is set in the style sheet. */
-const CARD = { width: 400, height: 190 };
+const CARD = { width: 276, height: 150 };
 
 /** Follows the size of the canvas, in whole pixels. */
 function useRoom(canvas: { readonly current: HTMLDivElement | null }): void {

@@ -1,6 +1,7 @@
 // A dimension's control, laid over its text on the drawing and turned with it.
 import { FieldInput } from '../list/field-input.js';
 import { useBench } from '../state/bench-context.js';
+import { EntryPlate } from './entry-plate.js';
 import type { Place } from './places.js';
 
 /** Touch target, CSS pixels; the control's box may be smaller, what takes the finger is not. */
@@ -15,22 +16,26 @@ export function EntryOnDrawing({ place }: { readonly place: Place }) {
   const open = focus?.field === place.field && focus.where === 'drawing';
   const broken = view.problem !== undefined;
   return (
-    <div
-      class={`entry${open ? ' open' : ''}${broken ? ' broken' : ''}${focus?.field === place.field ? ' lit' : ''}`}
-      style={{
-        left: `${place.x}px`,
-        top: `${place.y}px`,
-        width: `${Math.max(TARGET, place.width + 12)}px`,
-        height: `${Math.max(TARGET, place.height)}px`,
-        rotate: `${place.degrees}deg`,
-      }}
-    >
-      <FieldInput
-        view={view}
-        ids={{ id, describedBy: 'card-words card-echo card-problem' }}
-        where="drawing"
-        label={`${view.field.title}, on the drawing ${place.text}`}
-      />
-    </div>
+    <>
+      <div
+        class={`entry${open ? ' open' : ''}${broken ? ' broken' : ''}${focus?.field === place.field ? ' lit' : ''}`}
+        style={{
+          left: `${place.x}px`,
+          top: `${place.y}px`,
+          width: `${Math.max(TARGET, place.width + 12)}px`,
+          height: `${Math.max(TARGET, place.height)}px`,
+          '--text-width': `${place.width + 12}px`,
+          rotate: `${place.degrees}deg`,
+        }}
+      >
+        <FieldInput
+          view={view}
+          ids={{ id, describedBy: `${id}-echo ${id}-problem card-words` }}
+          where="drawing"
+          label={`${view.field.title}, on the drawing ${place.text}`}
+        />
+      </div>
+      {(open || broken) && <EntryPlate view={view} place={place} room={bench.print.room.value} id={id} />}
+    </>
   );
 }

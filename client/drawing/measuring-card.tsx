@@ -1,6 +1,6 @@
-// What belongs to the field in hand: where to put the caliper, what was understood, and what is wrong with the entry.
+// Where to put the caliper for the field in hand, in a corner of the drawing that it leaves free.
 import { useBench } from '../state/bench-context.js';
-import { CaliperSketch, sketchOf } from './caliper-sketch.js';
+import { CaliperSketch, SKETCH_WORDS, sketchOf } from './caliper-sketch.js';
 import type { Corner } from './places.js';
 
 export function MeasuringCard({ corner }: { readonly corner: Corner }) {
@@ -8,23 +8,18 @@ export function MeasuringCard({ corner }: { readonly corner: Corner }) {
   const path = bench.focus.value?.field;
   const view = path === undefined ? undefined : bench.viewOf(path).value;
   if (view === undefined) return null;
-  const { field, echo, problem, value } = view;
+  const { field, value } = view;
   const sketch = sketchOf(field, value);
   return (
-    <aside
-      class={`card ${corner.across} ${corner.down}${problem === undefined ? '' : ' broken'}`}
-      aria-label="Measuring"
-    >
+    <aside class={`card ${corner.across} ${corner.down}`} aria-label="Measuring">
       {sketch !== undefined && <CaliperSketch name={sketch} />}
       <div>
         <h3>{field.title}</h3>
-        <p class="card-problem" id="card-problem" role="status">
-          {problem}
+        <p id="card-words">
+          {field.kind === 'measure' && sketch !== undefined
+            ? SKETCH_WORDS[sketch]
+            : (field.measuring ?? field.help)}
         </p>
-        <p class="echo" id="card-echo">
-          {problem === undefined && echo.map((line) => <span key={line}>{line}</span>)}
-        </p>
-        <p id="card-words">{field.measuring ?? field.help}</p>
       </div>
     </aside>
   );

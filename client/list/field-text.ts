@@ -1,6 +1,7 @@
 // What stands in a field's input, and what is echoed beside it: values as text, by the kind of field.
 import type { Field } from '../../parts-library/parts/index.js';
-import type { Json } from '../../parts-library/model/index.js';
+import { boltCircleFrom } from '../../parts-library/handbook/index.js';
+import type { Json, JsonObject } from '../../parts-library/model/index.js';
 import {
   echoAngle,
   echoForce,
@@ -17,6 +18,7 @@ import {
   writeMass,
   writeMeasure,
   writeTorque,
+  type Measure,
   type Reading,
   type Unit,
 } from '../../parts-library/units/index.js';
@@ -108,11 +110,33 @@ const within = (value: Json, key: string): string => {
   return typeof plusMinus === 'number' ? `±${echoLength(plusMinus)}` : '';
 };
 
-/** What was understood, in both units where there are two; one string per line, empty when the text says it all. */
-export function fieldEcho(field: Field, value: Json | undefined): readonly string[] {
+/** A reading as understood, in both units, and the circle that it gives on a pattern of so many holes. */
+function measureEcho(value: JsonObject, holeCount: number): readonly string[] {
+  const stored = readMeasure(textOf(value['metric']), { unit: 'mm' });
+  if (!stored.ok) return [];
+  const asRead = [writeMeasure(stored.value, 'mm', 3), writeMeasure(stored.value, 'in', 4)];
+  const answer = Number.isInteger(holeCount) ? boltCircleFrom(stored.value, holeCount) : undefined;
+  if (answer?.ok !== true) return asRead;
+  const { diameter, plusMinus } = answer.value;
+  const circle: Measure = {
+    typed: '',
+    readings: [{ way: 'circle', diameter, ...(plusMinus === undefined ? {} : { plusMinus }) }],
+  };
+  const [reading] = stored.value.readings;
+  const gives = [writeMeasure(circle, 'mm', 2), writeMeasure(circle, 'in', 3)];
+  return reading?.way === 'circle' && stored.value.readings.length === 1 ? asRead : [...asRead, ...gives];
+}
+
+/**
+ * What was understood, in both units where there are two; one string per piece, empty when the text says it all.
+ *
+ * @param holeCount holes on the circle, for a measured pattern; NaN when there is none
+ * @example fieldEcho(boltCircle, adjacent5584, 5) // ['adjacent 55.84 mm', 'adjacent 2.1984 in', 'circle 95 mm', 'circle 3.74 in']
+ */
+export function fieldEcho(field: Field, value: Json | undefined, holeCount = Number.NaN): readonly string[] {
   if (value === undefined || value === null) return [];
   const split = (echo: string): readonly string[] => echo.split(' · ');
-  if (!isObject(value)) return field.kind === 'thread' || field.kind === 'chain' ? [plainText(value)] : [];
+  if (!isObject(value)) return [];
   const amount = numberOf(value['value']);
   switch (field.kind) {
     case 'length': {
@@ -122,10 +146,8 @@ export function fieldEcho(field: Field, value: Json | undefined): readonly strin
         return extra === undefined || extra === '' ? line : `${line} ±${extra.replace('±', '')}`;
       });
     }
-    case 'measure': {
-      const stored = readMeasure(textOf(value['metric']), { unit: 'mm' });
-      return stored.ok ? [writeMeasure(stored.value, 'mm', 3), writeMeasure(stored.value, 'in', 4)] : [];
-    }
+    case 'measure':
+      return measureEcho(value, holeCount);
     case 'holes': {
       const diameter = value['diameter'];
       return isObject(diameter) ? split(echoLength(numberOf(diameter['mm']))) : [];

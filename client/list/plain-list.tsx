@@ -1,6 +1,7 @@
 // The plain list: every field of the family in its groups, those that do not apply folded away.
 import type { Field } from '../../parts-library/parts/index.js';
 import { useBench } from '../state/bench-context.js';
+import { CutGroup } from './cut-group.js';
 import { FieldRow } from './field-row.js';
 
 /** Fields under the heading they name, in the family's order. */
@@ -13,7 +14,7 @@ function groupFields(fields: readonly Field[]): ReadonlyMap<string, readonly Fie
 /** Switches a group of fields that may be left out as a whole. */
 function GroupSwitch({ field }: { readonly field: Field }) {
   const bench = useBench();
-  const given = bench.isGiven(field.path);
+  const given = bench.givenGroups.value.includes(field.path);
   return (
     <p class="group-switch">
       <button type="button" onClick={() => bench.setGroup(field.path, !given)}>
@@ -25,11 +26,11 @@ function GroupSwitch({ field }: { readonly field: Field }) {
 }
 
 function Group({ title, fields }: { readonly title: string; readonly fields: readonly Field[] }) {
-  const bench = useBench();
+  const now = useBench().applying.value;
   const switches = fields.filter((field) => field.kind === 'group');
   const plain = fields.filter((field) => field.kind !== 'group');
-  const applying = plain.filter((field) => bench.applies(field.path));
-  const folded = plain.filter((field) => !bench.applies(field.path));
+  const applying = plain.filter((field) => now.includes(field));
+  const folded = plain.filter((field) => !now.includes(field));
   return (
     <section class="group">
       <h3>{title}</h3>
@@ -61,6 +62,7 @@ export function PlainList() {
       {[...groupFields(bench.family.value?.fields ?? [])].map(([title, fields]) => (
         <Group key={title} title={title} fields={fields} />
       ))}
+      <CutGroup />
     </section>
   );
 }

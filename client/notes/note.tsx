@@ -16,7 +16,8 @@ function Numbers({ finding }: { readonly finding: Finding }) {
   );
 }
 
-export function Note(props: {
+/** The figure with the note's number; it leads to the field that a person would change. */
+function Mark(props: {
   readonly finding: Finding;
   readonly level: Exclude<Level, 'pass'>;
   readonly number: number;
@@ -24,34 +25,56 @@ export function Note(props: {
   const bench = useBench();
   const { finding, level, number } = props;
   const field = bench.fieldOf(finding.field);
+  if (field === undefined) return <LevelMark level={level} number={number} />;
+  const words = `Note ${number}: go to ${field.title.toLowerCase()}`;
+  return (
+    <button
+      type="button"
+      class="mark"
+      aria-label={words}
+      title={words}
+      onClick={() => bench.goTo(field.path)}
+    >
+      <LevelMark level={level} number={number} />
+    </button>
+  );
+}
+
+/** Phones fold a note to its title; wider windows show it whole. */
+const isWide = (): boolean => window.matchMedia('(min-width: 641px)').matches;
+
+export function Note(props: {
+  readonly finding: Finding;
+  readonly level: Exclude<Level, 'pass'>;
+  readonly number: number;
+}) {
+  const bench = useBench();
+  const { finding, level, number } = props;
   return (
     <li class={`note level-${level}`} id={`note-${number}`}>
-      <LevelMark level={level} number={number} />
-      <div>
-        <h3>
-          <span class="level-word">{LEVEL_WORDS[level]}</span> {finding.title}
-        </h3>
+      <Mark {...props} />
+      <details open={isWide()}>
+        <summary>
+          <h3>
+            <span class="level-word">{LEVEL_WORDS[level]}</span> {finding.title}
+          </h3>
+        </summary>
         {finding.says !== finding.title && <p>{finding.says}</p>}
         <Numbers finding={finding} />
         {finding.formula !== undefined && <p class="formula">{finding.formula}</p>}
         <p class="source">
           {finding.source.title}, {finding.source.where} ({finding.source.certainty})
         </p>
-        {(finding.remedies !== undefined || field !== undefined) && (
-          <p class="remedies">
-            {finding.remedies?.map((remedy) => (
-              <button key={remedy.says} type="button" onClick={() => bench.mend(remedy)}>
-                {remedy.says}
-              </button>
-            ))}
-            {field !== undefined && (
-              <button type="button" class="quiet" onClick={() => bench.goTo(field.path)}>
-                Go to {field.title.toLowerCase()}
-              </button>
-            )}
-          </p>
-        )}
-      </div>
+      </details>
+      {finding.remedies !== undefined && (
+        <p class="remedies">
+          {finding.remedies.map((remedy) => (
+            <button key={remedy.says} type="button" onClick={() => bench.mend(remedy)}>
+              {remedy.says}
+            </button>
+          ))}
+        </p>
+      )}
     </li>
   );
 }

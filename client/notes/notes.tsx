@@ -1,28 +1,38 @@
 // The notes column: findings numbered worst first, and the checks that passed folded into one line.
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
 import { useBench } from '../state/bench-context.js';
 import { Note } from './note.js';
 
-function Passes() {
+function PassedChecks() {
   const { passes } = useBench().print;
-  const list = passes.value;
-  if (list.length === 0) return null;
   return (
-    <details class="passes">
+    <ul>
+      {passes.value.map((finding) => (
+        <li key={`${finding.code} ${finding.subject.featureId ?? ''}`}>
+          <p>{finding.title}</p>
+          {finding.formula !== undefined && <p class="formula">{finding.formula}</p>}
+          <p class="source">
+            {finding.source.title}, {finding.source.where} ({finding.source.certainty})
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Passes() {
+  const { passCount } = useBench().print;
+  const open = useSignal(false);
+  const count = passCount.value;
+  if (count === 0) return null;
+  return (
+    <details class="passes" onToggle={(event) => (open.value = event.currentTarget.open)}>
       <summary>
-        {list.length} {list.length === 1 ? 'check' : 'checks'} passed: within the rules that were applied,
-        which is not a promise that the part is safe
+        {count} {count === 1 ? 'check' : 'checks'} passed
       </summary>
-      <ul>
-        {list.map((finding) => (
-          <li key={`${finding.code} ${finding.subject.featureId ?? ''}`}>
-            <p>{finding.title}</p>
-            {finding.formula !== undefined && <p class="formula">{finding.formula}</p>}
-            <p class="source">
-              {finding.source.title}, {finding.source.where} ({finding.source.certainty})
-            </p>
-          </li>
-        ))}
-      </ul>
+      <p class="small">Within the rules that were applied. That does not call the part safe.</p>
+      {open.value && <PassedChecks />}
     </details>
   );
 }
@@ -30,14 +40,15 @@ function Passes() {
 export function Notes() {
   const { notes } = useBench().print;
   const list = notes.value;
+  // Notes that say the same as before are the same objects, and are not drawn again.
+  const items = useMemo(
+    () => list.map((note) => <Note key={`${note.finding.code} ${note.number}`} {...note} />),
+    [list],
+  );
   return (
     <section class="notes" aria-labelledby="notes-heading">
       <h2 id="notes-heading">Notes</h2>
-      <ol>
-        {list.map((note) => (
-          <Note key={`${note.finding.code} ${note.number}`} {...note} />
-        ))}
-      </ol>
+      <ol>{items}</ol>
       <Passes />
     </section>
   );

@@ -1,7 +1,8 @@
 // Taking files: finished size or cut path, as DXF or SVG, the print, and the command that makes the same.
-import { useSignal } from '@preact/signals';
+import { useSignal, type Signal } from '@preact/signals';
 import { overrideFinding } from '../../parts-library/job/index.js';
 import { download, makeFile, openStops, type FileChoice } from '../state/files.js';
+import type { NumberedNote } from '../state/print.js';
 import { useBench } from '../state/bench-context.js';
 import { writeCommand } from './command-line.js';
 
@@ -9,10 +10,10 @@ const numbersOf = (notes: readonly { readonly number: number }[]): string =>
   notes.map(({ number }) => number).join(', ');
 
 /** A stop withholds the files until somebody takes it upon themselves and says why. */
-function Withheld() {
+function Withheld({ broken, stops }: { readonly broken: boolean; readonly stops: readonly NumberedNote[] }) {
   const bench = useBench();
   const reason = useSignal('');
-  const stops = openStops(bench.print.notes.value, bench.edits.job.value);
+  if (broken) return <p class="withheld">Files are written again when every entry is understood.</p>;
   return (
     <form
       class="withheld"
@@ -73,46 +74,65 @@ function CopyCommand() {
   );
 }
 
+function Options({ form }: { readonly form: Signal<string> }) {
+  return (
+    <div class="options">
+      <label>
+        DXF as{' '}
+        <select value={form.value} onChange={(event) => (form.value = event.currentTarget.value)}>
+          <option value="r12 mm">R12, mm</option>
+          <option value="r12 in">R12, inches</option>
+          <option value="r2000 mm">R2000, mm</option>
+          <option value="r2000 in">R2000, inches</option>
+        </select>
+      </label>
+      <CopyCommand />
+    </div>
+  );
+}
+
 function Kind(props: {
   readonly title: string;
   readonly kind: FileChoice['kind'];
+  readonly formats: readonly FileChoice['format'][];
   readonly take: (choice: FileChoice) => void;
   readonly disabled: boolean;
 }) {
-  const { title, kind, take, disabled } = props;
+  const { title, kind, formats, take, disabled } = props;
   return (
     <div class="kind" role="group" aria-label={title}>
       <h3>{title}</h3>
-      <button
-        type="button"
-        class={kind === 'cut' ? 'strong' : ''}
-        disabled={disabled}
-        onClick={() => take({ kind, format: 'dxf' })}
-      >
-        DXF<span class="heard-only"> {title}</span>
-      </button>
-      <button type="button" disabled={disabled} onClick={() => take({ kind, format: 'svg' })}>
-        SVG<span class="heard-only"> {title}</span>
-      </button>
+      {formats.map((format) => (
+        <button
+          key={format}
+          type="button"
+          class={kind === 'cut' && format === 'dxf' ? 'strong' : ''}
+          aria-label={`${title}, ${format.toUpperCase()}`}
+          disabled={disabled}
+          onClick={() => take({ kind, format })}
+        >
+          {format.toUpperCase()}
+        </button>
+      ))}
     </div>
   );
 }
 
 export function Downloads() {
   const bench = useBench();
-  const dxf = useSignal<'r12' | 'r2000'>('r12');
-  const unit = useSignal<'mm' | 'in'>('mm');
+  const form = useSignal('r12 mm');
   const says = useSignal('');
-  const run = bench.print.run.value;
   const job = bench.edits.job.value;
   const row = bench.row.value;
   const stops = openStops(bench.print.notes.value, job);
   const broken = bench.print.brokenSays.value !== undefined;
+  const withheld = broken || stops.length > 0;
   const take = (choice: FileChoice): void => {
+    const run = bench.print.run.peek();
     if (run === undefined || row === undefined) return;
     const made = makeFile(run, choice, {
-      dxf: dxf.value,
-      unit: unit.value,
+      dxf: form.value.startsWith('r2000') ? 'r2000' : 'r12',
+      unit: form.value.endsWith('in') ? 'in' : 'mm',
       baseName: row.name,
       accepted: stops.length === 0,
     });
@@ -121,44 +141,18 @@ export function Downloads() {
   };
   return (
     <section class="downloads" aria-label="Files">
-      {stops.length > 0 && !broken && <Withheld />}
-      {broken && <p class="withheld">Files are written again when every entry is understood.</p>}
       <div class="kinds">
-        <Kind title="Finished size" kind="finished" take={take} disabled={broken || stops.length > 0} />
-        <Kind title="Cut path" kind="cut" take={take} disabled={broken || stops.length > 0} />
+        <Kind
+          title="Finished size"
+          kind="finished"
+          formats={['dxf', 'svg']}
+          take={take}
+          disabled={withheld}
+        />
+        <Kind title="Cut path" kind="cut" formats={['dxf', 'svg']} take={take} disabled={withheld} />
+        <Kind title="Print" kind="print" formats={['svg']} take={take} disabled={withheld} />
       </div>
-      <div class="options">
-        <label>
-          DXF{' '}
-          <select
-            value={dxf.value}
-            onChange={(event) => (dxf.value = event.currentTarget.value === 'r2000' ? 'r2000' : 'r12')}
-          >
-            <option value="r12">R12</option>
-            <option value="r2000">R2000</option>
-          </select>
-        </label>
-        <label>
-          in{' '}
-          <select
-            value={unit.value}
-            aria-label="Unit of the DXF"
-            onChange={(event) => (unit.value = event.currentTarget.value === 'in' ? 'in' : 'mm')}
-          >
-            <option value="mm">mm</option>
-            <option value="in">inches</option>
-          </select>
-        </label>
-        <button
-          type="button"
-          class="quiet"
-          disabled={broken || stops.length > 0}
-          onClick={() => take({ kind: 'print', format: 'svg' })}
-        >
-          Print SVG
-        </button>
-        <CopyCommand />
-      </div>
+      {withheld ? <Withheld broken={broken} stops={stops} /> : <Options form={form} />}
       <p class="heard-only" role="status">
         {says.value}
       </p>

@@ -67,7 +67,7 @@ export function TitleBlock() {
   const { rows, name } = bench.edits.job.value;
   const sheet = rows.findIndex(({ id }) => id === bench.row.value?.id) + 1;
   return (
-    <footer class="title-block">
+    <section class="title-block" aria-label="Title block">
       <dl>
         <Cell
           name="part"
@@ -100,6 +100,6 @@ export function TitleBlock() {
         </Cell>
       </dl>
       <Downloads />
-    </footer>
+    </section>
   );
 }

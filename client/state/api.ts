@@ -1,5 +1,12 @@
 // The server as the page sees it: jobs with their version tags, and the shop. Nothing here throws on a lost connection.
-import { DEMO_JOB_ID, openJob, type Job } from '../../parts-library/job/index.js';
+import {
+  createDemoJob,
+  openJob,
+  openShop,
+  type ComputedWith,
+  type Job,
+  type ShopFacts,
+} from '../../parts-library/job/index.js';
 import type { Put } from './saving.js';
 
 export type Loaded =
@@ -7,30 +14,63 @@ export type Loaded =
   | { readonly kind: 'none' }
   | { readonly kind: 'away'; readonly says: string };
 
+const AWAY: Loaded = { kind: 'away', says: 'The server does not answer.' };
+
 const jobAddress = (id: string): string => `api/jobs/${encodeURIComponent(id)}`;
+
+const tagOf = (response: Response): string => response.headers.get('etag') ?? '';
+
+/** A member of an answer that is meant to be an object. */
+const member = (body: unknown, name: string): unknown =>
+  typeof body === 'object' && body !== null
+    ? new Map<string, unknown>(Object.entries(body)).get(name)
+    : undefined;
+
+const bodyOf = async (response: Response): Promise<unknown> => {
+  try {
+    return await response.json();
+  } catch {
+    return undefined;
+  }
+};
 
 /** The sentence of a problem document (RFC 9457), or the status when there is none. */
 async function problemOf(response: Response): Promise<string> {
-  const body: unknown = await response.json().catch(() => undefined);
-  const detail = typeof body === 'object' && body !== null && 'detail' in body ? body.detail : undefined;
+  const detail = member(await bodyOf(response), 'detail');
   return typeof detail === 'string' ? detail : `the server answered ${response.status}`;
 }
 
-async function jobFrom(response: Response): Promise<Loaded> {
-  const opened = openJob(await response.json());
-  if (!opened.ok) return { kind: 'away', says: opened.problems[0]?.says ?? 'The stored job cannot be read.' };
-  return { kind: 'job', job: opened.job, tag: response.headers.get('etag') ?? '' };
+function opened(json: unknown, tag: string): Loaded {
+  const result = openJob(json);
+  if (result.ok) return { kind: 'job', job: result.job, tag };
+  return { kind: 'away', says: result.problems[0]?.says ?? 'The stored job cannot be read.' };
 }
+
+const ask = (address: string): Promise<Response> =>
+  fetch(address, { headers: { accept: 'application/json' } });
 
 /** Loads a job. */
 export async function loadJob(id: string): Promise<Loaded> {
   try {
-    const response = await fetch(jobAddress(id), { headers: { accept: 'application/json' } });
+    const response = await ask(jobAddress(id));
     if (response.status === 404) return { kind: 'none' };
     if (!response.ok) return { kind: 'away', says: await problemOf(response) };
-    return await jobFrom(response);
+    return opened(await bodyOf(response), tagOf(response));
   } catch {
-    return { kind: 'away', says: 'The server does not answer.' };
+    return AWAY;
+  }
+}
+
+/** The job to open when the address names none: the one that was worked on last. */
+export async function loadLastJob(): Promise<Loaded> {
+  try {
+    const response = await ask('api/jobs');
+    if (!response.ok) return { kind: 'away', says: await problemOf(response) };
+    const jobs = member(await bodyOf(response), 'jobs');
+    const id = Array.isArray(jobs) ? member(jobs[0], 'id') : undefined;
+    return typeof id === 'string' ? await loadJob(id) : { kind: 'none' };
+  } catch {
+    return AWAY;
   }
 }
 
@@ -43,21 +83,60 @@ export const putJob: Put = async (job, tag) => {
       body: JSON.stringify(job),
       keepalive: true,
     });
-    if (response.ok) return { kind: 'saved', tag: response.headers.get('etag') ?? '' };
-    if (response.status === 412 || response.status === 409) {
-      const theirs = await loadJob(job.id);
-      return theirs.kind === 'job'
-        ? { kind: 'conflict', theirs: theirs.job, tag: theirs.tag }
-        : { kind: 'away' };
+    if (response.ok) return { kind: 'saved', tag: tagOf(response) };
+    if (response.status === 412) {
+      const theirs = openJob(member(await bodyOf(response), 'current'));
+      return theirs.ok
+        ? { kind: 'conflict', theirs: theirs.job, tag: `"${theirs.job.revision}"` }
+        : { kind: 'refused', says: 'somebody else changed this job, and their version cannot be read here' };
     }
-    if (response.status >= 500) return { kind: 'away' };
-    return { kind: 'refused', says: await problemOf(response) };
+    return response.status >= 500 ? { kind: 'away' } : { kind: 'refused', says: await problemOf(response) };
   } catch {
     return { kind: 'away' };
   }
 };
 
-/** The job to open when the address names none: the last one that was worked on, or the demo job. */
-export async function loadFirstJob(): Promise<Loaded> {
-  return loadJob(DEMO_JOB_ID);
+async function post(body: unknown): Promise<Loaded> {
+  try {
+    const response = await fetch('api/jobs', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(body),
+    });
+    if (!response.ok) return { kind: 'away', says: await problemOf(response) };
+    return opened(await bodyOf(response), tagOf(response));
+  } catch {
+    return AWAY;
+  }
+}
+
+/** Makes an empty job in the store. */
+export const makeJob = (name: string): Promise<Loaded> => post({ name, unit: 'mm' });
+
+/** Puts the demo job into the store, or opens it where it is there already. */
+export async function makeDemoJob(): Promise<Loaded> {
+  const demo = createDemoJob(UNCOMPUTED);
+  const made = await post(demo);
+  return made.kind === 'job' ? made : loadJob(demo.id);
+}
+
+/** What a job says before anything has been computed with it. */
+const UNCOMPUTED: ComputedWith = {
+  library: 'page',
+  chartVersion: 'starting',
+  shopRevision: 0,
+  seed: 1,
+  lanes: 1,
+  iterations: 0,
+};
+
+/** What the server knows of the shop; undefined when it cannot be asked, so that starting values count. */
+export async function loadShop(): Promise<ShopFacts | undefined> {
+  try {
+    const response = await ask('api/shop');
+    const shop = response.ok ? openShop(await bodyOf(response)) : undefined;
+    return shop?.ok === true ? shop.shop : undefined;
+  } catch {
+    return undefined;
+  }
 }

@@ -9,7 +9,6 @@ import {
   renameRow,
   setParameter,
   setQuantity,
-  setUnit,
   type Job,
   type Row,
   type ShopFacts,
@@ -17,13 +16,16 @@ import {
 import { listFamilies, type Family, type Field } from '../../parts-library/parts/index.js';
 import type { Remedy } from '../../parts-library/model/index.js';
 import type { Unit } from '../../parts-library/units/index.js';
+import { createCut, type Cut } from './cut.js';
 import { createEdits, type Edits } from './edits.js';
 import { createEntries, type Entries } from './entries.js';
-import { fieldApplies, viewField, type FieldView } from './field-views.js';
+import { createFieldView, fieldApplies, type FieldView } from './field-views.js';
 import { createPrint, type Print } from './print.js';
 import { nameNewRow } from './new-row.js';
 import { writeRoute, type Route } from './route.js';
+import { turnUnit } from './turn-unit.js';
 import { createSaver, type Put, type Saver } from './saving.js';
+import { sameItems, steady } from './steady.js';
 import { valueAt } from './values.js';
 
 /** The field in hand, and where it is held. */
@@ -37,6 +39,7 @@ export interface Bench {
   readonly entries: Entries;
   readonly saver: Saver;
   readonly print: Print;
+  readonly cut: Cut;
   readonly families: readonly Family[];
   readonly row: ReadonlySignal<Row | undefined>;
   readonly family: ReadonlySignal<Family | undefined>;
@@ -46,8 +49,10 @@ export interface Bench {
   readonly fieldOf: (path: string | undefined) => Field | undefined;
   /** Puts the focus on a field: on the drawing when it stands there, else in the list. */
   readonly goTo: (path: string) => void;
-  readonly applies: (path: string) => boolean;
-  readonly isGiven: (path: string) => boolean;
+  /** The fields that matter now, in the family's order. */
+  readonly applying: ReadonlySignal<readonly Field[]>;
+  /** Groups that are there although they may be left out. */
+  readonly givenGroups: ReadonlySignal<readonly string[]>;
   readonly enter: (path: string, where: Focus['where']) => void;
   readonly leave: (path: string) => void;
   readonly type: (path: string, text: string) => void;
@@ -95,17 +100,18 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
   const viewOf = (path: string): ReadonlySignal<FieldView | undefined> => {
     const known = views.get(path);
     if (known !== undefined) return known;
-    const made = computed(() => {
+    const made = createFieldView(() => {
       const field = fieldOf(path);
       return field === undefined
         ? undefined
-        : viewField(field, {
+        : {
+            field,
             entered: row.value?.parameters ?? {},
-            understood: entries.understood.value,
-            drafts: entries.drafts.value,
-            problems: print.problems.value,
+            understood: print.understood.value,
+            draft: entries.drafts.value[path],
+            problem: print.problems.value[path],
             unit: job.value.unit,
-          });
+          };
     });
     views.set(path, made);
     return made;
@@ -127,23 +133,32 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
     entries,
     saver,
     print,
+    cut: createCut({ edits, row, good: print.good, shop }),
     families,
     row,
     family,
     focus,
     viewOf,
     fieldOf,
-    applies: (path) => {
-      const field = fieldOf(path);
-      return field !== undefined && fieldApplies(field, entries.understood.value);
-    },
+    applying: steady(
+      () => (family.value?.fields ?? []).filter((field) => fieldApplies(field, print.understood.value)),
+      sameItems,
+    ),
     goTo: (path) => {
       const control = document.getElementById(`drawn-${path}`) ?? document.getElementById(`list-${path}`);
       control?.closest('details')?.setAttribute('open', '');
       control?.focus();
       control?.scrollIntoView({ block: 'nearest' });
     },
-    isGiven: (path) => valueAt(row.value?.parameters ?? {}, path) !== undefined,
+    givenGroups: steady(
+      () =>
+        (family.value?.fields ?? [])
+          .filter(
+            ({ kind, path }) => kind === 'group' && valueAt(row.value?.parameters ?? {}, path) !== undefined,
+          )
+          .map(({ path }) => path),
+      sameItems,
+    ),
     enter: (path, where) => {
       focus.value = { field: path, where };
     },
@@ -189,7 +204,7 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
     setUnit: (unit) => {
       if (unit === job.value.unit) return;
       entries.dropAll();
-      edits.make((now) => setUnit(now, unit));
+      edits.make((now) => turnUnit(now, unit));
     },
     addPart: (made) => {
       const { id, name } = nameNewRow(job.value, made.title);

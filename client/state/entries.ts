@@ -1,5 +1,5 @@
 // What is being typed: each keystroke is read at once; what is understood goes into the job, what is not waits beside it.
-import { batch, computed, signal, type ReadonlySignal } from '@preact/signals';
+import { batch, signal, type ReadonlySignal } from '@preact/signals';
 import { replaceParameters, type Job, type Row } from '../../parts-library/job/index.js';
 import type { Family, FieldProblem } from '../../parts-library/parts/index.js';
 import type { JsonObject } from '../../parts-library/model/index.js';
@@ -13,8 +13,6 @@ export interface Entries {
   readonly drafts: ReadonlySignal<Texts>;
   /** What is wrong, by field. */
   readonly problems: ReadonlySignal<Texts>;
-  /** The parameters as read, starting values filled in. */
-  readonly understood: ReadonlySignal<JsonObject>;
   readonly type: (path: string, text: string) => void;
   /** The field is left: a text that was understood is now shown as it is stored. */
   readonly settle: (path: string) => void;
@@ -71,11 +69,6 @@ export function createEntries(
   return {
     drafts,
     problems,
-    understood: computed(() => {
-      const parameters = row.value?.parameters ?? {};
-      const reading = family.value?.read(parameters, edits.job.value.unit);
-      return reading?.ok === true ? reading.value.parameters : parameters;
-    }),
     type: (path, text) =>
       batch(() => {
         drafts.value = { ...drafts.value, [path]: text };

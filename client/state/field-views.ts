@@ -1,4 +1,5 @@
 // One field as the page shows it, and whether it applies: the same for the drawing, the list and the card.
+import { computed, type ReadonlySignal } from '@preact/signals';
 import type { AppliesWhen, Field } from '../../parts-library/parts/index.js';
 import type { Json, JsonObject } from '../../parts-library/model/index.js';
 import type { Unit } from '../../parts-library/units/index.js';
@@ -18,29 +19,62 @@ export interface FieldView {
   readonly value: Json | undefined;
 }
 
-/** What the views are made from. */
-export interface FieldsNow {
+/** What a view is made from. */
+export interface FieldNow {
+  readonly field: Field;
   /** As stored in the row. */
   readonly entered: JsonObject;
   /** As read by the family, starting values filled in. */
   readonly understood: JsonObject;
-  readonly drafts: Readonly<Record<string, string>>;
-  readonly problems: Readonly<Record<string, string>>;
+  /** What is being typed, where it differs from what is stored. */
+  readonly draft: string | undefined;
+  readonly problem: string | undefined;
   readonly unit: Unit;
 }
 
+/** How many holes the pattern has that a measure belongs to: the count beside it in its group. */
+const holesBeside = (field: Field, understood: JsonObject): number => {
+  const group = groupOf(field.path);
+  const count = valueAt(understood, group === '' ? 'bolts' : `${group}.bolts`);
+  return field.kind === 'measure' && typeof count === 'number' ? count : Number.NaN;
+};
+
 /** A field's view from what was entered, understood and is being typed. */
-export function viewField(field: Field, now: FieldsNow): FieldView {
-  const value = valueAt(now.understood, field.path);
-  const draft = now.drafts[field.path];
+export function viewField({ field, entered, understood, draft, problem, unit }: FieldNow): FieldView {
+  const value = valueAt(understood, field.path);
   return {
     field,
     value,
-    text: draft ?? fieldText(field, value, now.unit),
-    echo: fieldEcho(field, value),
-    problem: now.problems[field.path],
-    isStart: draft === undefined && value !== undefined && valueAt(now.entered, field.path) === undefined,
+    text: draft ?? fieldText(field, value, unit),
+    echo: fieldEcho(field, value, holesBeside(field, understood)),
+    problem,
+    isStart: draft === undefined && value !== undefined && valueAt(entered, field.path) === undefined,
   };
+}
+
+/** A field's view as a signal that changes only when something about this very field does. */
+export function createFieldView(now: () => FieldNow | undefined): ReadonlySignal<FieldView | undefined> {
+  let key = '';
+  let view: FieldView | undefined;
+  return computed(() => {
+    const current = now();
+    if (current === undefined) return undefined;
+    const { field, entered, understood, draft, problem, unit } = current;
+    const about = [
+      holesBeside(field, understood),
+      valueAt(understood, field.path),
+      valueAt(entered, field.path) === undefined,
+      draft,
+      problem,
+      unit,
+    ];
+    const nextKey = JSON.stringify(about);
+    if (nextKey !== key || view?.field !== field) {
+      view = viewField(current);
+      key = nextKey;
+    }
+    return view;
+  });
 }
 
 /** The words of a value that another field's conditions are about: a choice, or the kind of a hole. */

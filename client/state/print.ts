@@ -15,8 +15,9 @@ import {
   type ShopFacts,
 } from '../../parts-library/job/index.js';
 import type { Family } from '../../parts-library/parts/index.js';
-import type { Finding, Format, Level } from '../../parts-library/model/index.js';
+import type { Finding, Format, JsonObject, Level } from '../../parts-library/model/index.js';
 import type { Entries } from './entries.js';
+import { sameData, steady, steadyList } from './steady.js';
 
 export interface NumberedNote {
   readonly number: number;
@@ -32,6 +33,8 @@ export interface Room {
 export interface Print {
   /** The part as the job has it now. */
   readonly run: ReadonlySignal<PartRun | undefined>;
+  /** Its parameters as read, starting values filled in. */
+  readonly understood: ReadonlySignal<JsonObject>;
   /** The last one that could be drawn. */
   readonly good: ReadonlySignal<PartRun | undefined>;
   /** What is wrong, by field: entries that were not understood, and sizes that give no part. */
@@ -40,6 +43,7 @@ export interface Print {
   readonly brokenSays: ReadonlySignal<string | undefined>;
   readonly notes: ReadonlySignal<readonly NumberedNote[]>;
   readonly passes: ReadonlySignal<readonly Finding[]>;
+  readonly passCount: ReadonlySignal<number>;
   readonly title: ReadonlySignal<TitleBlock | undefined>;
   readonly format: ReadonlySignal<Format>;
   /** The room that the drawing has, CSS pixels. */
@@ -47,12 +51,19 @@ export interface Print {
   readonly drawing: ReadonlySignal<DisplayList | undefined>;
 }
 
+/** A run, and its parameters as read with starting values filled in. */
+interface RowRun {
+  readonly run: PartRun;
+  readonly understood: JsonObject;
+}
+
 /** Runs a row through the one-part flow, with the job's choice for the plate that it turns out to need. */
-function runRow(job: Job, row: Row, shop: ShopFacts): PartRun {
+function runRow(job: Job, row: Row, shop: ShopFacts): RowRun {
   const drawn = continueRun(startRun(requestForRow(job, row), shop), 'draw');
   const { part } = drawn;
   const chosen = part === undefined ? undefined : requestForRow(job, row, part);
-  return resultOf(continueRun(chosen?.process === undefined ? drawn : startRun(chosen, shop)));
+  const whole = continueRun(chosen?.process === undefined ? drawn : startRun(chosen, shop));
+  return { run: resultOf(whole), understood: whole.read?.parameters ?? row.parameters };
 }
 
 /** A part that cannot be drawn, as problems of the fields that would mend it. */
@@ -82,12 +93,14 @@ export function createPrint(from: {
   const unit = computed(() => job.value.unit);
   const choices = computed(() => job.value.choices);
 
-  const run = computed(() => {
+  const ran = computed(() => {
     const current = row.value;
     return current === undefined
       ? undefined
       : runRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop);
   });
+
+  const run = computed(() => ran.value?.run);
 
   let kept: { readonly rowId: string; readonly run: PartRun } | undefined;
   const good = computed(() => {
@@ -102,6 +115,7 @@ export function createPrint(from: {
 
   return {
     run,
+    understood: computed(() => ran.value?.understood ?? {}),
     good,
     problems,
     room,
@@ -115,14 +129,16 @@ export function createPrint(from: {
         ? 'These sizes give no part. This is the last good drawing.'
         : undefined;
     }),
-    notes: computed(() =>
+    notes: steadyList(() =>
       (run.value?.findings ?? [])
         .filter(isNote)
         .map((finding, index) => ({ number: index + 1, level: finding.level, finding })),
     ),
+    passCount: computed(() => (run.value?.findings ?? []).filter(({ level }) => level === 'pass').length),
     passes: computed(() => (run.value?.findings ?? []).filter(({ level }) => level === 'pass')),
-    title: computed(() =>
-      goodValue.value === undefined ? undefined : titleBlockOf(goodValue.value, unit.value, job.peek().name),
+    title: steady(
+      () => (goodValue.value === undefined ? undefined : titleBlockOf(goodValue.value, unit.value, '')),
+      sameData,
     ),
     format: computed(() => createFormat(unit.value)),
     drawing: computed(() => {
