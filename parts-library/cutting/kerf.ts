@@ -2,8 +2,9 @@
 import {
   areaOf,
   isCircle,
-  nearestOnContour,
+  nearestWithin,
   offsetContour,
+  packContours,
   pointAlong,
   segmentLength,
   segmentsOf,
@@ -80,6 +81,9 @@ export function compensate(feature: CutFeature, settings: CutSettings): Compensa
  */
 const LOOK_STEP = 2;
 
+/** Lengths that differ by less are equal, mm: the resolution of the files. */
+const RESOLUTION = 1e-6;
+
 /**
  * The place of the finished edge that the cut misses by most. An inside corner of 60 degrees is missed by half a kerf
  * beyond the torch's own radius (k/2 / sin 30 = k from the path); a pocket narrower than the kerf by its depth. Less
@@ -91,14 +95,16 @@ function farthestUncut(
   kerf: number,
 ): { readonly at: Point; readonly distance: number } | undefined {
   if (paths.length === 0) return undefined;
+  const packed = packContours(paths.map(({ contour }) => contour));
   let worst: { at: Point; distance: number } | undefined;
   for (const segment of segmentsOf(finished)) {
     const steps = Math.max(2, Math.ceil(segmentLength(segment) / LOOK_STEP));
     for (let step = 0; step < steps; step++) {
       const at = pointAlong(segment, step / steps);
-      const away = Math.min(...paths.map(({ contour }) => nearestOnContour(contour, at).distance));
-      const distance = away - kerf / 2;
-      if (distance > kerf / 2 + 1e-6 && distance > (worst?.distance ?? 0)) worst = { at, distance };
+      // Nearly every place is half a kerf from the path; only the others are worth the long search.
+      if (nearestWithin(packed, at.x, at.y, kerf + RESOLUTION) < kerf + RESOLUTION) continue;
+      const distance = nearestWithin(packed, at.x, at.y, Infinity) - kerf / 2;
+      if (distance > (worst?.distance ?? 0)) worst = { at, distance };
     }
   }
   return worst;

@@ -19,14 +19,28 @@ export const place = (code: number, x: number, y: number, unit: 'mm' | 'in'): Gr
 export const bulgeGroup = (bulge: number): Group[] =>
   bulge === 0 ? [] : [[42, decimals(bulge, BULGE_PLACES)]];
 
+/** Signs of the trade in the ASCII that everyone reads. */
+const SIGNS: Readonly<Record<string, string>> = {
+  '±': '+/-',
+  '×': 'x',
+  '°': ' deg',
+  '⌀': 'dia ',
+  '·': '.',
+  '≥': '>=',
+  '≤': '<=',
+  '–': '-',
+  '’': "'",
+};
+
 /**
- * Words that may stand in a DXF file: one line of ASCII. What is not ASCII becomes `\U+00E9`, the escape of the DXF
- * reference, so that no code page can spoil a name.
+ * Words that may stand in a DXF file: one line of ASCII. Signs of the trade are spelt out; what else is not ASCII becomes
+ * `\U+00E9`, the escape of the DXF reference, so that no code page can spoil a name.
  */
 export function plainText(words: string): string {
   return words
     .replace(/\s+/g, ' ')
     .trim()
+    .replace(/[±×°⌀·≥≤–’]/g, (sign) => SIGNS[sign] ?? '')
     .replace(
       /[^\x20-\x7e]/g,
       (unit) => `\\U+${unit.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`,

@@ -9,6 +9,8 @@ export type FileKind = 'finished' | 'cut';
 export interface FileOptions {
   /** Start of the file's name, for example `adapter-plate`; made safe for every file system. */
   readonly baseName: string;
+  /** Sentences that stand in the file before everything else, for example stop findings it was written despite. */
+  readonly warnings?: readonly string[];
 }
 
 export interface DxfOptions extends FileOptions {

@@ -40,11 +40,19 @@ export const writeFinishedSvg = (part: Part, options: FileOptions): WrittenFile 
 export const writeCutSvg = (plan: CutPlan, info: CutFileInfo, options: FileOptions): WrittenFile =>
   asSvg(cutSheet(plan, info, 'mm'), options);
 
-const asDxf = (sheet: Sheet, { baseName, version = 'R12', unit = 'mm' }: DxfOptions): WrittenFile =>
-  written(sheet, baseName, 'dxf', version === 'R12' ? dxfR12(sheet, unit) : dxfR2000(sheet, unit));
+const asDxf = (sheet: Sheet, options: DxfOptions): WrittenFile => {
+  const { baseName, version = 'R12', unit = 'mm' } = options;
+  const warned = withWarnings(sheet, options);
+  return written(sheet, baseName, 'dxf', version === 'R12' ? dxfR12(warned, unit) : dxfR2000(warned, unit));
+};
 
-const asSvg = (sheet: Sheet, { baseName }: FileOptions): WrittenFile =>
-  written(sheet, baseName, 'svg', svgOf(sheet));
+const asSvg = (sheet: Sheet, options: FileOptions): WrittenFile =>
+  written(sheet, options.baseName, 'svg', svgOf(withWarnings(sheet, options)));
+
+const withWarnings = (sheet: Sheet, { warnings = [] }: FileOptions): Sheet => ({
+  ...sheet,
+  heading: [...warnings, ...sheet.heading],
+});
 
 const written = (sheet: Sheet, baseName: string, format: 'dxf' | 'svg', text: string): WrittenFile => ({
   name: fileName(baseName, sheet.kind, format),

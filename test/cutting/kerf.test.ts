@@ -8,6 +8,7 @@ import {
   polygonContour,
 } from '../../parts-library/geometry/index.js';
 import { CutSettingsError, planCuts } from '../../parts-library/cutting/index.js';
+import { chordPaths } from '../../parts-library/cutting/plan-findings.js';
 import { hole, opening, outline, partOf, place, rectangle, settings, slot } from './shop.js';
 
 test('a rectangle of 100 x 60 with a kerf of 2 is cut along 320 of straight and pi x 2 of corner', () => {
@@ -215,4 +216,10 @@ test.each([
   const plan = () => planCuts([], { ...settings, [field]: value });
   expect(plan).toThrow(CutSettingsError);
   expect(plan).toThrow(field);
+});
+
+test('paths that had to be chords are counted in one note', () => {
+  // The offset keeps arcs true on every shape here, so the sentence is asked for directly.
+  expect(chordPaths(1)).toMatchObject({ level: 'note', title: '1 contour follows short straight lines' });
+  expect(chordPaths(3).title).toBe('3 contours follow short straight lines');
 });

@@ -1,6 +1,6 @@
 // Where a cut starts, and that the start spoils nothing.
 import { expect, test } from 'vitest';
-import { circleContour, polygonContour } from '../../parts-library/geometry/index.js';
+import { circleContour, makeContour, polygonContour } from '../../parts-library/geometry/index.js';
 import { planCuts } from '../../parts-library/cutting/index.js';
 import type { CutContour, CutSettings, PlacedPart } from '../../parts-library/cutting/index.js';
 import { sample } from './sampling.js';
@@ -145,6 +145,67 @@ test('an outline starts at a convex corner, never in the inside corner of an ang
   const cut = cutOf([place(partOf('angle', [outline(ell)]))], 'outline');
   expect(cut.path[0]?.x).toBeCloseTo(60 - 0.5657, 4);
   expect(cut.path[0]?.y).toBeCloseTo(-0.5657, 4);
+});
+
+const quarter = Math.SQRT2 - 1;
+const rounded = makeContour(
+  [
+    { x: 10, y: 0, bulge: 0 },
+    { x: 90, y: 0, bulge: quarter },
+    { x: 100, y: 10, bulge: 0 },
+    { x: 100, y: 50, bulge: quarter },
+    { x: 90, y: 60, bulge: 0 },
+    { x: 10, y: 60, bulge: quarter },
+    { x: 0, y: 50, bulge: 0 },
+    { x: 0, y: 10, bulge: quarter },
+  ],
+  { direction: 'outline' },
+);
+
+test('without a sharp corner an outline starts in the middle of its longest straight, the front one of two', () => {
+  const cut = cutOf([place(partOf('rounded', [outline(rounded)]))], 'outline');
+  expect(cut.path[0]?.x).toBeCloseTo(50, 9);
+  expect(cut.path[0]?.y).toBeCloseTo(-0.8, 9);
+});
+
+test('an edge to be welded is better still, though it is shorter: the start is under the weld', () => {
+  const part = partOf('rounded', [outline(rounded, [{ segment: 2, role: 'weld' }])]);
+  const cut = cutOf([place(part)], 'outline');
+  expect(cut.path[0]?.x).toBeCloseTo(100.8, 9);
+  expect(cut.path[0]?.y).toBeCloseTo(30, 9);
+});
+
+test('an outline of arcs alone, three lobes of 20 and hollows between, starts in the middle of the front lobe', () => {
+  // Lobe middles 50 from the centre at -90, 30 and 150 degrees, hollow middles 120 from it between them: sqrt 10900 =
+  // 104.403 apart, so hollows of 84.403 touch the lobes smoothly.
+  const APART = Math.sqrt(10900);
+  const lobes = [-90, 30, 150].map((degrees) => (degrees * Math.PI) / 180);
+  const vertices = lobes.flatMap((angle) => {
+    const middle = { x: 50 * Math.cos(angle), y: 50 * Math.sin(angle) };
+    return [-1, 1].map((side) => {
+      const hollow = {
+        x: 120 * Math.cos(angle + (side * Math.PI) / 3),
+        y: 120 * Math.sin(angle + (side * Math.PI) / 3),
+      };
+      // Where the two circles touch: 20 from the lobe's middle towards the hollow's.
+      return {
+        x: middle.x + ((hollow.x - middle.x) * 20) / APART,
+        y: middle.y + ((hollow.y - middle.y) * 20) / APART,
+      };
+    });
+  });
+  const bulgeOf = (radius: number, chord: number): number => Math.tan(Math.asin(chord / (2 * radius)) / 2);
+  const contour = makeContour(
+    vertices.map(({ x, y }, index) => {
+      const next = vertices[(index + 1) % 6] ?? { x, y };
+      const chord = Math.hypot(next.x - x, next.y - y);
+      return { x, y, bulge: index % 2 === 0 ? bulgeOf(20, chord) : -bulgeOf(APART - 20, chord) };
+    }),
+    { direction: 'outline' },
+  );
+  const cut = cutOf([place(partOf('lobed', [outline(contour)]))], 'outline');
+  expect(cut.path[0]?.x).toBeCloseTo(0, 6);
+  expect(cut.path[0]?.y).toBeCloseTo(-70.8, 6);
 });
 
 test('a neighbour 8.4 away in front: the slant is shortened until the pierce clears it by 4.2', () => {

@@ -1,6 +1,6 @@
 // DXF text, group by group: what the reference asks and what we promise.
 import { expect, test } from 'vitest';
-import { writeCutDxf, writeFinishedDxf } from '../../parts-library/files/index.js';
+import { writeCutDxf, writeCutSvg, writeFinishedDxf } from '../../parts-library/files/index.js';
 import { bracket, bracketPlan, everyDxf, info, versions } from './pieces.js';
 
 type Group = readonly [code: number, value: string];
@@ -105,9 +105,22 @@ test('R12 in millimetres is what is written when nothing is said', () => {
 });
 
 test('a name that is not ASCII is escaped, and one with line ends cannot forge a group', () => {
-  const text = writeFinishedDxf({ ...bracket, name: 'Tür\r\n0\r\nEOF\r\n 木 ⌀' }, { baseName: 'x' }).text;
-  expect(text).toContain('T\\U+00FCr 0 EOF \\U+6728 \\U+2300');
+  const text = writeFinishedDxf({ ...bracket, name: 'Tür\r\n0\r\nEOF\r\n 木 ⌀150' }, { baseName: 'x' }).text;
+  expect(text).toContain('T\\U+00FCr 0 EOF \\U+6728 dia 150');
   expect(groupsOf(text).filter(([code, value]) => code === 0 && value === 'EOF')).toHaveLength(1);
+});
+
+test('warnings stand before everything else', () => {
+  const warnings = ['STOP: web 2 mm, 9 mm wanted'];
+  expect(writeFinishedDxf(bracket, { baseName: 'x', warnings }).text.split('\r\n').slice(0, 3)).toEqual([
+    '999',
+    'STOP: web 2 mm, 9 mm wanted',
+    '999',
+  ]);
+  expect(writeCutDxf(bracketPlan, info, { baseName: 'x', warnings, version: 'R2000' }).text).toMatch(
+    /^999\r\nSTOP/,
+  );
+  expect(writeCutSvg(bracketPlan, info, { baseName: 'x', warnings }).text).toContain('<desc>STOP: web 2 mm');
 });
 
 test('contours, lines and marks are counted apart', () => {
