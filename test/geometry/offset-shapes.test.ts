@@ -12,6 +12,7 @@ import {
 } from '../../parts-library/geometry/index.js';
 import { createField, distanceToPiece, middleOf, piecesOf, walk } from './support/field.js';
 import {
+  chambers,
   dogbone,
   filletedL,
   needle,
@@ -140,6 +141,23 @@ const cases: readonly Case[] = [
     because: 'the neck of 2 closes: each lobe keeps its two arcs and gets two at the mouth; the plate has 8',
   },
   {
+    shape: 'opening of two chambers joined by a channel exactly twice the offset wide',
+    contours: [chambers()],
+    distance: 1.5,
+    segments: 14,
+    pieces: 2,
+    because:
+      'the channel leaves nothing; each chamber keeps five straight sides and two arcs that meet in a cusp',
+  },
+  {
+    shape: 'opening of two chambers, the offset exactly half their width',
+    contours: [chambers()],
+    distance: 5,
+    segments: 0,
+    pieces: 0,
+    because: 'chambers of 10 x 10 shrink to points',
+  },
+  {
     shape: 'star of seven 12 degree points, grown',
     contours: [star()],
     distance: 0.75,
@@ -245,7 +263,7 @@ describe.each(cases)('$shape', ({ contours, distance, segments, pieces, options 
   const out = results.flatMap((result) => result.pieces);
 
   test('has the lines and arcs counted by hand', () => {
-    expect(out.map((piece) => piece.contour.length).reduce((a, b) => a + b)).toBe(segments);
+    expect(out.map((piece) => piece.contour.length).reduce((a, b) => a + b, 0)).toBe(segments);
     expect(out.length).toBe(pieces);
     expect(results.every((result) => result.exact)).toBe(true);
   });

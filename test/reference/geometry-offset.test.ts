@@ -20,28 +20,37 @@ import {
   randomComb,
   randomFilleted,
   randomPolygon,
+  randomSkyline,
   seeded,
   type Random,
 } from '../geometry/support/random.js';
 
 const distances = [0.5, -0.5, 1.5, -1.5, 5, -5];
+const roundDistances = [0.25, -0.25, 0.5, -0.5, 1, -1, 1.5, -1.5, 2, -2];
 const long = process.env['FISHPLATE_LONG'] === '1';
-const perKind = long ? 1300 : 105;
+const perKind = long ? 1100 : 90;
 /** Milliseconds allowed for one claim about all runs of a kind. */
 const patience = long ? 900_000 : 60_000;
 
 interface Kind {
   readonly name: string;
+  readonly distances: readonly number[];
   readonly draw: (random: Random, distance: number) => Contour | undefined;
 }
 
 const kinds: readonly Kind[] = [
-  { name: 'polygons', draw: (random) => randomPolygon(random) },
-  { name: 'filleted polygons', draw: (random) => randomFilleted(random) },
-  { name: 'random bulges', draw: (random) => randomBulged(random) },
+  { name: 'polygons', distances, draw: (random) => randomPolygon(random) },
+  { name: 'filleted polygons', distances, draw: (random) => randomFilleted(random) },
+  { name: 'random bulges', distances, draw: (random) => randomBulged(random) },
   {
     name: 'combs with gaps about twice the offset',
+    distances,
     draw: (random, distance) => randomComb(random, 2 * Math.abs(distance)),
+  },
+  {
+    name: 'skylines in whole millimetres',
+    distances: roundDistances,
+    draw: (random) => randomSkyline(random),
   },
 ];
 
@@ -69,7 +78,7 @@ function drawAll(kind: Kind): Drawn[] {
   for (let seed = 1; drawn.length < perKind; seed++) {
     const random = seeded(seed * 7919 + 13);
     for (let i = 0; i < 5; i++) random();
-    const distance = distances[Math.floor(random() * distances.length)] ?? 1;
+    const distance = kind.distances[Math.floor(random() * kind.distances.length)] ?? 1;
     const outline = kind.draw(random, distance);
     if (outline === undefined) continue;
     const contour = random() < 0.5 ? outline : reverseContour(outline);

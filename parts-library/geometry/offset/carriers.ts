@@ -61,6 +61,22 @@ type Corner =
   | { readonly kind: 'round'; readonly turn: number }
   | { readonly kind: 'mitre'; readonly tip: Point };
 
+/** Turns this near to half a turn are cusps, radians: which way they turn shows only in how the sides bend. */
+const cuspTurn = 1e-7;
+
+/** The turn from one segment to the next, -pi to pi, left positive. */
+function turnAt(a: Segment, b: Segment, u: Point, v: Point): number {
+  const turn = Math.atan2(u.x * v.y - u.y * v.x, u.x * v.x + u.y * v.y);
+  if (Math.abs(turn) < Math.PI - cuspTurn) return turn;
+  // Both sides leave the vertex the same way. Where the second lies to the right of the first, metal is between them.
+  return bendOf(b) < -bendOf(a) ? Math.PI : -Math.PI;
+}
+
+/** Curvature, left positive, per mm. */
+function bendOf(segment: Segment): number {
+  return segment.kind === 'line' ? 0 : Math.sign(segment.sweep) / segment.radius;
+}
+
 /** The carriers and raw loops of contours moved `distance` to the right of their travel. */
 export function buildRawOffset(contours: readonly Contour[], options: RawOptions): RawOffset {
   const builder = createBuilder(frameOf(contours, options), options.chordError);
@@ -97,7 +113,7 @@ function frameOf(contours: readonly Contour[], options: RawOptions): Frame {
 function cornerBetween(a: Segment, b: Segment, options: RawOptions): Corner {
   const u = directionAlong(a, 1);
   const v = directionAlong(b, 0);
-  const turn = Math.atan2(u.x * v.y - u.y * v.x, u.x * v.x + u.y * v.y);
+  const turn = turnAt(a, b, u, v);
   const { distance } = options;
   if (Math.abs(turn * distance) < negligible) return { kind: 'tangent' };
   if (turn > 0 !== distance > 0) return { kind: 'closing' };
@@ -217,7 +233,14 @@ function addLoop(builder: Builder, segments: readonly Segment[], base: number, o
     const tipAfter = after?.kind === 'mitre' ? after.tip : undefined;
     const curve = parallelSegment(segment, distance);
     if (curve === undefined) {
-      joined = addLostArc(builder, segment, distance, joined);
+      // Its tangents are still drawn out to a mitred tip.
+      const [start, end] = lostEnds(segment, distance);
+      if (tipBefore !== undefined) builder.carry(line(tipBefore, start), base + i, joined);
+      joined = addLostArc(builder, segment, distance, joined || tipBefore !== undefined);
+      if (tipAfter !== undefined) {
+        builder.carry(line(end, tipAfter), base + i, joined);
+        joined = true;
+      }
       if (builder.carriers.length === head) headIsCarrier = false;
     } else if (curve.kind === 'line') {
       builder.carry({ ...curve, from: tipBefore ?? curve.from, to: tipAfter ?? curve.to }, base + i, joined);
@@ -240,6 +263,17 @@ function addLoop(builder: Builder, segments: readonly Segment[], base: number, o
     }
   });
   builder.endLoop(joined && headIsCarrier);
+}
+
+/** Where the ends of a segment land, square to it. */
+function lostEnds(segment: Segment, distance: number): [Point, Point] {
+  const u = directionAlong(segment, 0);
+  const v = directionAlong(segment, 1);
+  const { from, to } = segment;
+  return [
+    { x: from.x + u.y * distance, y: from.y - u.x * distance },
+    { x: to.x + v.y * distance, y: to.y - v.x * distance },
+  ];
 }
 
 /** An arc whose radius is used up still takes part in the winding. Answers whether its neighbours now join. */

@@ -5,13 +5,14 @@ import { GeometryError } from '../errors.js';
 import { findFaults } from '../faults.js';
 import { areaOf, boundsOf, isOutline, signedAreaOf } from '../measure.js';
 import { packContours, type PackedContours } from '../pack.js';
-import { inexactOffset, mitreLimit, topologyChord } from '../tolerances.js';
+import { exactOffset, inexactOffset, mitreLimit, topologyChord } from '../tolerances.js';
 import { trustedContour } from '../trust.js';
 import type { Contour, OffsetPiece, Vertex } from '../types.js';
 import { buildRawOffset, type Join, type RawOffset } from './carriers.js';
 import { inflate, type WholePolygon } from './inflate.js';
-import { rebuildBoundary } from './rebuild.js';
-import { createTracer } from './trace.js';
+import { rebuildBoundary, type Rebuilt } from './rebuild.js';
+import { createTracer, type Run } from './trace.js';
+import { untangle } from './untangle.js';
 import { chordProbe, exactProbe, isComplete, keepsDistance, staysBeside } from './verify.js';
 
 export interface OffsetOptions {
@@ -50,11 +51,11 @@ export function offsetGroup(
   const limit = Math.max(1, options.mitreLimit ?? mitreLimit);
   const chordError = firstChordError(distance, options.chordError ?? topologyChord);
   const source = packContours(contours);
-  const context: GroupContext = { contours: kept, source, solid, distance, join, limit };
-  const renumber = renumbering(contours, kept);
+  const numbers = renumbering(contours, kept);
+  const context: GroupContext = { contours: kept, numbers, source, solid, distance, join, limit };
   for (const part of refinements) {
     const raw = rawOf(context, distance, chordError * part);
-    const pieces = exactPieces(raw, context, renumber);
+    const pieces = exactPieces(raw, context);
     if (pieces !== undefined) return { pieces, lostArcs: raw.lostArcs };
   }
   return { pieces: chordPieces(context), lostArcs: 0 };
@@ -62,6 +63,8 @@ export function offsetGroup(
 
 interface GroupContext {
   readonly contours: readonly Contour[];
+  /** For each segment of these contours, its number in the source. */
+  readonly numbers: readonly number[];
   readonly source: PackedContours;
   readonly solid: boolean;
   readonly distance: number;
@@ -107,11 +110,7 @@ function renumbering(contours: readonly Contour[], kept: readonly Contour[]): nu
 }
 
 /** The exact pieces, or undefined when anything about them could not be verified. */
-function exactPieces(
-  raw: RawOffset,
-  context: GroupContext,
-  renumber: readonly number[],
-): OffsetPiece[] | undefined {
+function exactPieces(raw: RawOffset, context: GroupContext): OffsetPiece[] | undefined {
   const { source, distance, solid } = context;
   const polygons = inflate(raw.loops, solid ? 'positive' : 'negative');
   const trace = createTracer(raw);
@@ -121,20 +120,17 @@ function exactPieces(
   for (const polygon of polygons) {
     const { runs, area, perimeter } = trace(polygon);
     if (Math.abs(area) <= perimeter * 2 * unit) continue;
-    const built = rebuildBoundary(raw.carriers, runs, 20 * raw.chordError);
-    const sources = built?.sources.map((s) => (s === -1 ? -1 : (renumber[s] ?? -1))) ?? [];
-    const sound =
-      built !== undefined &&
-      Math.abs(signedAreaOf(built.vertices) - area) <= perimeter * (raw.chordError + 2 * unit) &&
-      keepsDistance(source, built.vertices, sources, distance) &&
-      findFaults(built.vertices).length === 0;
-    if (!sound) {
+    const loops = exactLoops(raw, context, runs);
+    const total = loops?.reduce((sum, loop) => sum + signedAreaOf(loop.vertices), 0) ?? 0;
+    if (loops === undefined || Math.abs(total - area) > perimeter * (raw.chordError + 2 * unit)) {
       // A film thinner than the chords may be their artefact; whether it is one, the completeness check decides.
       if (Math.abs(area) <= perimeter * raw.chordError) continue;
       return undefined;
     }
-    for (const carrier of built.carriers) used.add(carrier);
-    pieces.push(orderly(built.vertices, sources));
+    for (const loop of loops) {
+      for (const carrier of loop.carriers) used.add(carrier);
+      pieces.push(orderly(loop.vertices, loop.sources));
+    }
   }
   const contours = pieces.map((piece) => piece.contour);
   const complete = isComplete(source, raw.carriers, used, contours, {
@@ -144,6 +140,21 @@ function exactPieces(
     probe: exactProbe,
   });
   return complete ? pieces : undefined;
+}
+
+/** The sound contours that one boundary of the polygon engine stands for, or undefined when they cannot be verified. */
+function exactLoops(raw: RawOffset, context: GroupContext, runs: readonly Run[]): Rebuilt[] | undefined {
+  const built = rebuildBoundary(raw.carriers, runs, 20 * raw.chordError);
+  if (built === undefined) return undefined;
+  const sound = (loop: Rebuilt): boolean =>
+    findFaults(loop.vertices).length === 0 &&
+    keepsDistance(context.source, loop.vertices, loop.sources, context.distance);
+  const loops = [
+    { ...built, sources: built.sources.map((s) => (s === -1 ? -1 : (context.numbers[s] ?? -1))) },
+  ];
+  if (loops.every(sound)) return loops;
+  const parted = loops.flatMap(untangle).filter((loop) => !isFilm(loop.vertices, exactOffset));
+  return parted.every(sound) ? parted : undefined;
 }
 
 /** The piece started at its lowest source segment, so that a small change of the source does not move the start. */

@@ -1,8 +1,8 @@
 // Rebuilding: from the runs of a boundary polygon to vertices computed on the exact curves.
 import { curveMeetings, locate } from '../intersect.js';
-import { bulgeOf } from '../segments.js';
+import { bulgeOf, directionAlong, pointAlong } from '../segments.js';
 import { negligible } from '../tolerances.js';
-import type { Point, Vertex } from '../types.js';
+import type { Point, Segment, Vertex } from '../types.js';
 import type { Carrier } from './carriers.js';
 import type { Run } from './trace.js';
 
@@ -57,6 +57,7 @@ function jointBetween(carriers: readonly Carrier[], from: Node | undefined, to: 
   if (a === undefined || b === undefined || from === undefined) return undefined;
   // Joined carriers run into each other side by side: their common end is exact, an intersection would not be.
   if (a.next === to.carrier) return a.curve.to;
+  if (coincide(a.curve, b.curve)) return pointAlong(a.curve, clamp(locate(a.curve, to.near)));
   let best: Point | undefined;
   let nearest = Infinity;
   for (const { point } of curveMeetings(a.curve, b.curve, negligible)) {
@@ -72,6 +73,27 @@ function jointBetween(carriers: readonly Carrier[], from: Node | undefined, to: 
     if (best === undefined || Math.hypot(end.x - to.near.x, end.y - to.near.y) < nearest) best = end;
   }
   return best;
+}
+
+/**
+ * True when two curves lie on one line or circle: walls exactly twice the offset apart. Where one hands over to the other
+ * does not matter then, for the stretch between is travelled both ways.
+ */
+function coincide(a: Segment, b: Segment): boolean {
+  if (a.kind === 'arc') {
+    if (b.kind === 'line') return false;
+    const between = Math.hypot(a.centre.x - b.centre.x, a.centre.y - b.centre.y);
+    return between + Math.abs(a.radius - b.radius) <= 2 * negligible;
+  }
+  if (b.kind === 'arc') return false;
+  const u = directionAlong(a, 0);
+  return [b.from, b.to].every(
+    (p) => Math.abs(u.x * (p.y - a.from.y) - u.y * (p.x - a.from.x)) <= 2 * negligible,
+  );
+}
+
+function clamp(parameter: number): number {
+  return Math.max(0, Math.min(1, parameter));
 }
 
 /** A better list of nodes, or undefined when every node runs forward within its carrier. */

@@ -60,7 +60,15 @@ export function createTracer(raw: RawOffset): (polygon: WholePolygon) => Traced 
           : offLine(curve.from, curve.to, p);
       worst = Math.max(worst, aside / slack, beyond / (slack * 4));
     }
-    const heading = directionAlong(curve, Math.min(1, Math.max(0, locate(curve, middle(from, to)))));
+    const at = middle(from, to);
+    if (curve.kind === 'arc') {
+      // Both ends of a diameter are on the circle too: a chord must also be near it in its middle.
+      worst = Math.max(
+        worst,
+        (curve.radius - Math.hypot(at.x - curve.centre.x, at.y - curve.centre.y)) / slack,
+      );
+    }
+    const heading = directionAlong(curve, clamp(locate(curve, at)));
     const forward = heading.x * (to.x - from.x) + heading.y * (to.y - from.y);
     return forward > 0 ? worst : Infinity;
   };
@@ -152,6 +160,10 @@ export function createTracer(raw: RawOffset): (polygon: WholePolygon) => Traced 
     }
     return { runs, area: area * unit * unit, perimeter };
   };
+}
+
+function clamp(parameter: number): number {
+  return Math.min(1, Math.max(0, parameter));
 }
 
 function middle(a: Point, b: Point): Point {

@@ -62,14 +62,14 @@ export function staysBeside(
   distance: number,
   mitreReach: number,
 ): boolean {
-  const side = Math.sign(distance);
-  const most = mitreReach + inexactOffset;
+  const reach = Math.abs(distance);
+  const least = distance > 0 ? reach - exactOffset : reach - inexactOffset;
+  const most = distance > 0 ? mitreReach + inexactOffset : mitreReach + exactOffset;
   return vertices.every((a, i) => {
     const b = vertices[(i + 1) % vertices.length] ?? a;
     return [a, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }].every(({ x, y }) => {
       const away = nearestWithin(source, x, y, most + inexactOffset);
-      const beyond = (away - Math.abs(distance)) * side;
-      return beyond > -exactOffset && (beyond < inexactOffset || (side > 0 && away < most));
+      return away > least && away < most;
     });
   });
 }
@@ -100,6 +100,19 @@ function isFree(
   return nearestWithin(source, x, y, reach) >= reach - probe * 1e-3 ? [x, y] : undefined;
 }
 
+/** True when a corner of the source is so near that its mitre might cover the place. */
+function cornerNear(source: PackedContours, x: number, y: number, reach: number): boolean {
+  let found = false;
+  source.tree.search(x - reach, y - reach, x + reach, y + reach, (j) => {
+    const from = source.segments[j]?.from;
+    const to = source.segments[j]?.to;
+    if (from !== undefined && Math.hypot(from.x - x, from.y - y) <= reach) found = true;
+    if (to !== undefined && Math.hypot(to.x - x, to.y - y) <= reach) found = true;
+    return false;
+  });
+  return found;
+}
+
 export interface Completeness {
   readonly distance: number;
   /** The farthest a mitred corner may reach, mm: places between that and the distance prove nothing. */
@@ -125,23 +138,23 @@ export function isComplete(
   question: Completeness,
 ): boolean {
   const { distance, mitreReach, grown, probe } = question;
+  const reach = Math.abs(distance);
   const result = packContours(pieces);
   for (const [index, carrier] of carriers.entries()) {
     if (used.has(index)) continue;
     for (const at of [0.5, 0.13, 0.87]) {
       const free = isFree(source, carrier.curve, at, distance, probe);
-      if (free === undefined) continue;
+      if (free === undefined || (mitreReach > reach && cornerNear(source, ...free, mitreReach))) continue;
       // Free of the source's reach: on the far side of the boundary from it.
       if (packedContains(result, ...free) !== expected(source, ...free, false, grown)) return false;
     }
   }
-  const box = boxOf(source, Math.abs(distance) * 1.5);
+  const box = boxOf(source, reach * 1.5);
   const next = createRandom(0x9e3779b9 ^ source.count);
   for (let i = 0; i < scattered; i++) {
     const x = box.minX + next() * (box.maxX - box.minX);
     const y = box.minY + next() * (box.maxY - box.minY);
     const away = nearestWithin(source, x, y, mitreReach + probe);
-    const reach = Math.abs(distance);
     if (away > reach - probe && away < mitreReach + probe) continue;
     if (packedContains(result, x, y) !== expected(source, x, y, away < reach, grown)) return false;
   }

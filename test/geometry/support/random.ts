@@ -4,6 +4,7 @@ import {
   makeContour,
   polygonContour,
   roundCorners,
+  transformContour,
   type Contour,
 } from '../../../parts-library/geometry/index.js';
 
@@ -58,6 +59,40 @@ export function randomBulged(random: Random): Contour | undefined {
     return makeContour(vertices);
   } catch (error) {
     if (error instanceof GeometryError) return undefined;
+    throw error;
+  }
+}
+
+/**
+ * A skyline in whole millimetres, square, with small fillets or with some sides bent to half circles, turned by a round
+ * angle: slots, walls and radii come to exactly once or twice a round offset all the time.
+ */
+export function randomSkyline(random: Random): Contour {
+  const pick = <T>(list: readonly T[], otherwise: T): T =>
+    list[Math.floor(random() * list.length)] ?? otherwise;
+  const columns = Math.floor(between(random, 3, 9));
+  const top: { x: number; y: number }[] = [];
+  let x = 0;
+  let height = 0;
+  for (let i = 0; i < columns; i++) {
+    const next = Math.floor(between(random, 2, 10));
+    height = next === height ? next + 1 : next;
+    const width = Math.floor(between(random, 1, 5));
+    top.push({ x, y: height }, { x: x + width, y: height });
+    x += width;
+  }
+  const square = polygonContour([{ x: 0, y: 0 }, { x, y: 0 }, ...top.reverse()]);
+  const kind = pick(['square', 'filleted', 'bent'], 'square');
+  const shaped = kind === 'filleted' ? roundCorners(square, pick([0.25, 0.5], 0.5)) : square;
+  const vertices = shaped.map((v) =>
+    kind === 'bent' && random() < 0.25 ? { ...v, bulge: random() < 0.5 ? 1 : -1 } : v,
+  );
+  const move = { rotateDegrees: pick([0, 90, 30, 45], 0), dx: random() < 0.5 ? 0 : 3.3 };
+  try {
+    return transformContour(makeContour(vertices), move);
+  } catch (error) {
+    // Half circles that run into each other: the square one will do.
+    if (error instanceof GeometryError) return transformContour(square, move);
     throw error;
   }
 }

@@ -141,6 +141,25 @@ export function dogbone(): Contour {
   return makeContour(moved(vertices, 50, 30), { direction: 'opening' });
 }
 
+/** An opening of two chambers 10 x 10, joined by a channel 3 wide and 5 long. */
+export function chambers(): Contour {
+  const vertices = polygon(
+    [0, 0],
+    [10, 0],
+    [10, 3.5],
+    [15, 3.5],
+    [15, 0],
+    [25, 0],
+    [25, 10],
+    [15, 10],
+    [15, 6.5],
+    [10, 6.5],
+    [10, 10],
+    [0, 10],
+  );
+  return turned(vertices, 'opening');
+}
+
 /** A star of seven points of 12 degrees, 50 out. */
 export function star(): Contour {
   const half = Math.tan((6 * Math.PI) / 180);
