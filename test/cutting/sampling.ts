@@ -44,7 +44,8 @@ export function sample(vertices: readonly Corner[], closed: boolean, step: numbe
 }
 
 const CELL = 4;
-const keyOf = (x: number, y: number): number => Math.floor(x / CELL) * 4096 + Math.floor(y / CELL);
+const cellOf = (coordinate: number): number => Math.floor(coordinate / CELL);
+const keyOf = (column: number, row: number): number => column * 4096 + row;
 
 /** Distance from a place to a chord. */
 function toChord({ x, y }: Spot, a: Spot, b: Spot): number {
@@ -62,16 +63,17 @@ export function nearness(spots: readonly Spot[], closed: boolean): (place: Spot)
   spots.forEach((spot, index) => {
     const next = spots[index + 1] ?? (closed ? spots[0] : undefined);
     if (next === undefined) return;
-    const key = keyOf(spot.x, spot.y);
+    const key = keyOf(cellOf(spot.x), cellOf(spot.y));
     const cell = cells.get(key);
     if (cell === undefined) cells.set(key, [[spot, next]]);
     else cell.push([spot, next]);
   });
   return (place) => {
     let best = Infinity;
-    for (const dx of [-CELL, 0, CELL])
-      for (const dy of [-CELL, 0, CELL])
-        for (const [a, b] of cells.get(keyOf(place.x + dx, place.y + dy)) ?? [])
+    const [column, row] = [cellOf(place.x), cellOf(place.y)];
+    for (const across of [-1, 0, 1])
+      for (const up of [-1, 0, 1])
+        for (const [a, b] of cells.get(keyOf(column + across, row + up)) ?? [])
           best = Math.min(best, toChord(place, a, b));
     return best <= CELL ? best : Infinity;
   };
