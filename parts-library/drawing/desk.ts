@@ -1,8 +1,8 @@
 // The drawing area at one scale: where the part stands, what is already drawn, and the helpers that labels need.
-import { cornersOf, growBox, makeBox, type Box } from './boxes.js';
+import { cornersOf, growBox, type Box } from './boxes.js';
 import type { DisplayItem, PathCommand, Role, SheetPoint, Text } from './display-list.js';
 import { boxOfText, textWidth, writable, type Face } from './measure-text.js';
-import { costOfBox, costOfRectangle, countCrossings, type Occupancy, type Placing } from './occupancy.js';
+import { costOfBox, costOfRectangle, walk, type Occupancy, type Placing } from './occupancy.js';
 import type { Extent, Scene } from './scene.js';
 import type { Style } from './style.js';
 import { round, roundCorners, roundPath, roundPoint } from './to-sheet.js';
@@ -148,14 +148,11 @@ export function crossingsFrom(desk: Desk, x1: number, y1: number, x2: number, y2
   const skip = 2.2 * desk.grid.cell;
   if (length <= skip) return 0;
   const t = skip / length;
-  return countCrossings(desk.grid, x1 + (x2 - x1) * t, y1 + (y2 - y1) * t, x2, y2);
+  return walk(desk.grid, x1 + (x2 - x1) * t, y1 + (y2 - y1) * t, x2, y2).crossings;
 }
 
 /** Half the space between two texts, in font sizes. */
-const CLEARANCE = 0.15;
+const CLEARANCE = 0.2;
 
 /** The box that other labels must keep out of: the text with its clearance. */
 export const clearanceOf = (desk: Desk, box: Box): Box => growBox(box, desk.style.size * CLEARANCE);
-
-/** A square that stands for a balloon. */
-export const balloonBox = (x: number, y: number, radius: number): Box => makeBox(x, y, radius, radius);

@@ -2,7 +2,16 @@
 import type { DisplayItem } from './display-list.js';
 import { centreLines, weldTicks } from './centre-lines.js';
 import type { Desk } from './desk.js';
-import { addMetal, addPieces, CENTRE, GHOST, makeOccupancy, SOLID, type Placing } from './occupancy.js';
+import {
+  addMetal,
+  addPieces,
+  CENTRE,
+  GHOST,
+  makeOccupancy,
+  SOLID,
+  sumRows,
+  type Placing,
+} from './occupancy.js';
 import { circlePath, piecesOf, type Piece } from './pieces.js';
 import type { Extent, Scene } from './scene.js';
 import type { Style } from './style.js';
@@ -59,12 +68,8 @@ export function makeDesk(
     );
     addPieces(grid, cross, IN_PLACE, SOLID);
   }
-  addMetal(
-    grid,
-    scene.contours.map((points) =>
-      points.map((value, i) => (i % 2 === 0 ? placing.x : placing.y) + value * placing.scale),
-    ),
-  );
+  addMetal(grid, scene.contours, placing);
+  sumRows(grid);
   return { scene, placing, style, grid, area };
 }
 

@@ -17,7 +17,7 @@ import { styleOf, type Style } from './style.js';
 const SHRINKS = [1, 0.9, 0.8, 0.7];
 
 /** An arrangement this good is taken at once: font sizes of leader length for each label. */
-const GOOD_ENOUGH = 7;
+const GOOD_ENOUGH = 13;
 
 /** What a drawing loses by being smaller, in the same coin, for halving it. */
 const COST_OF_HALVING = 30;
@@ -74,7 +74,7 @@ function marginFor(dimensions: readonly Dimension[], style: Style): Margin {
 
 /** The largest scale at which every label finds a clear place, unless a smaller one reads much better. */
 function settle(input: PrintInput, area: Extent): Attempt {
-  const scene = makeScene(input.part, input.ghosts);
+  const scene = makeScene(input.part, input.ghosts, input.dimensions);
   const request: LabelRequest = { ...input, numbered: numberFindings(input.findings) };
   let best: Attempt | null = null;
   for (const shrink of SHRINKS) {

@@ -74,10 +74,32 @@ function pathOf(piece: Piece, [from, to]: Interval): readonly PathCommand[] {
   return [start, ['A', piece.radius, swept > Math.PI ? 1 : 0, piece.sweep > 0 ? 1 : 0, ...end]];
 }
 
-const apart = (a: Box, b: Box): boolean =>
+type Bounds = Pick<Box, 'minX' | 'minY' | 'maxX' | 'maxY'>;
+
+const apart = (a: Bounds, b: Bounds): boolean =>
   a.maxX < b.minX || b.maxX < a.minX || a.maxY < b.minY || b.maxY < a.minY;
 
-function interrupt(stroke: Stroke, boxes: readonly Box[]): Stroke {
+/** An upright box round a path, perhaps a little large: an arc counts as its whole circle's size about both ends. */
+function roughBounds(path: readonly PathCommand[]): Bounds {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const command of path) {
+    if (command[0] === 'Z') continue;
+    const isArc = command[0] === 'A';
+    const x = isArc ? command[4] : command[1];
+    const y = isArc ? command[5] : command[2];
+    const reach = isArc ? command[1] * 2 : 0;
+    minX = Math.min(minX, x - reach);
+    minY = Math.min(minY, y - reach);
+    maxX = Math.max(maxX, x + reach);
+    maxY = Math.max(maxY, y + reach);
+  }
+  return { minX, minY, maxX, maxY };
+}
+
+function interrupt(stroke: Stroke, allBoxes: readonly Box[]): Stroke {
+  const rough = roughBounds(stroke.path);
+  const boxes = allBoxes.filter((box) => !apart(box, rough));
+  if (boxes.length === 0) return stroke;
   const pieces = piecesOf(stroke.path);
   let cut = false;
   const path = pieces.flatMap((piece, i) => {

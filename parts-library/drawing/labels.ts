@@ -26,8 +26,11 @@ export interface Option {
 export interface Options {
   readonly count: number;
   readonly floor: (index: number) => number;
-  /** Null where the label cannot stand: on an outline, off the sheet. */
-  readonly at: (index: number) => Option | null;
+  /**
+   * The option, if it costs less than `below`; else a better floor under its cost, Infinity where the label cannot
+   * stand at all: on an outline, off the sheet.
+   */
+  readonly at: (index: number, below: number) => Option | number;
 }
 
 export interface Label {
@@ -43,7 +46,7 @@ export function listOptions(options: readonly Option[]): Options {
   return {
     count: sorted.length,
     floor: (i) => sorted[i]?.cost ?? Infinity,
-    at: (i) => sorted[i] ?? null,
+    at: (i) => sorted[i] ?? Infinity,
   };
 }
 
@@ -51,7 +54,7 @@ export function listOptions(options: readonly Option[]): Options {
 export const moreOptions = (first: Options, second: Options): Options => ({
   count: first.count + second.count,
   floor: (i) => (i < first.count ? 0 : second.floor(i - first.count)),
-  at: (i) => (i < first.count ? first.at(i) : second.at(i - first.count)),
+  at: (i, below) => (i < first.count ? first.at(i, below) : second.at(i - first.count, below)),
 });
 
 /** Cost of two texts on each other, of a line through a text: never accepted while anything else is possible. */
@@ -67,7 +70,6 @@ const EXTENSION_ACROSS_EXTENSION = 3;
 const COLLISION = LINE_THROUGH_TEXT;
 
 interface Chosen {
-  readonly index: number;
   readonly option: Option;
   readonly reach: Extent;
 }
@@ -144,18 +146,38 @@ export interface Arrangement {
 }
 
 /** How often every label may look again for a better place. */
-const SWEEPS = 4;
+const SWEEPS = 5;
+
+/** How many of the dearest labels may insist on their own best place, and from which cost on. */
+const INSISTING = 4;
+const WORTH_INSISTING = 10;
+
+/** What a label that must stand and has no place adds to the whole. */
+const NO_PLACE = 5000;
 
 /** Chooses an option for every label. Earlier labels choose first; then each looks again, knowing the others. */
 export function arrange(labels: readonly Label[]): Arrangement {
-  const made: (Chosen | null)[][] = labels.map(() => []);
+  /** What is known of each option: itself, or a floor under its cost. */
+  const made: (Chosen | number)[][] = labels.map(() => []);
   const chosen: (Chosen | null)[] = labels.map(() => null);
 
-  const candidateOf = (label: Label, known: (Chosen | null)[], index: number): Chosen | null => {
+  const candidateOf = (
+    label: Label,
+    known: (Chosen | number)[],
+    index: number,
+    below: number,
+  ): Chosen | null => {
     const before = known[index];
-    if (before !== undefined) return before;
-    const option = label.options.at(index);
-    const candidate = option === null ? null : { index, option, reach: reachOf(option) };
+    if (before !== undefined) {
+      if (typeof before !== 'number') return before;
+      if (before >= below) return null;
+    }
+    const option = label.options.at(index, below);
+    if (typeof option === 'number') {
+      known[index] = option;
+      return null;
+    }
+    const candidate = { option, reach: reachOf(option) };
     known[index] = candidate;
     return candidate;
   };
@@ -187,7 +209,7 @@ export function arrange(labels: readonly Label[]): Arrangement {
     }
     for (let index = 0; index < label.options.count; index++) {
       if (label.options.floor(index) >= bestCost) break;
-      const candidate = candidateOf(label, known, index);
+      const candidate = candidateOf(label, known, index, bestCost);
       if (candidate === null || candidate === before || candidate.option.cost >= bestCost) continue;
       const cost = costAmong(candidate, i, bestCost);
       if (cost < bestCost) {
@@ -199,27 +221,77 @@ export function arrange(labels: readonly Label[]): Arrangement {
     return best !== before;
   };
 
-  labels.forEach((_, i) => choose(i));
-  for (let sweep = 0; sweep < SWEEPS; sweep++) {
-    let changed = false;
-    labels.forEach((_, i) => {
-      if (choose(i)) changed = true;
-    });
-    if (!changed) break;
-  }
-
-  const colliding: number[] = [];
-  let total = 0;
-  labels.forEach((label, i) => {
-    const mine = chosen[i] ?? null;
-    if (mine === null) {
-      if (label.dropAbove === Infinity) colliding.push(i);
-      else total += label.dropAbove;
-      return;
+  /** Lets labels look again until nothing moves; a label looks only if another has moved since it last looked. */
+  const settle = (sweeps: number): void => {
+    const lookedAt = labels.map(() => 0);
+    let moves = 1;
+    for (let sweep = 0; sweep < sweeps; sweep++) {
+      const before = moves;
+      labels.forEach((_, i) => {
+        if (lookedAt[i] === moves) return;
+        if (choose(i)) moves++;
+        lookedAt[i] = moves;
+      });
+      if (moves === before) break;
     }
-    const among = costAmong(mine, i, Infinity) - mine.option.cost;
-    if (among >= COLLISION) colliding.push(i);
-    total += mine.option.cost + among / 2;
+  };
+
+  const total = (): number => {
+    let sum = 0;
+    labels.forEach(({ dropAbove }, i) => {
+      const mine = chosen[i] ?? null;
+      if (mine === null) {
+        sum += dropAbove === Infinity ? NO_PLACE : dropAbove;
+        return;
+      }
+      sum += mine.option.cost;
+      for (let j = 0; j < i; j++) {
+        const other = chosen[j] ?? null;
+        if (other !== null) sum += pairCost(mine, other);
+      }
+    });
+    return sum;
+  };
+
+  /** Gives a label the place it would have alone and lets those it crowds make room; undone if that is no better. */
+  const insist = (i: number, now: number): number => {
+    const before = chosen.slice();
+    chosen.fill(null);
+    choose(i);
+    const alone = chosen[i] ?? null;
+    before.forEach((choice, j) => {
+      chosen[j] = j === i ? alone : choice;
+    });
+    if (alone === null || alone === before[i]) return now;
+    const crowded = labels.flatMap((_, j) => {
+      const other = j === i ? null : (chosen[j] ?? null);
+      return other !== null && pairCost(alone, other) > 0 ? [j] : [];
+    });
+    for (const j of [...crowded, i, ...crowded]) choose(j);
+    const after = total();
+    if (after < now - 1e-9) return after;
+    before.forEach((choice, j) => {
+      chosen[j] = choice;
+    });
+    return now;
+  };
+
+  settle(SWEEPS);
+  let cost = total();
+  const worst = labels
+    .map((_, i) => {
+      const mine = chosen[i] ?? null;
+      return { i, cost: mine === null ? 0 : costAmong(mine, i, Infinity) };
+    })
+    .filter((one) => one.cost > WORTH_INSISTING)
+    .toSorted((a, b) => b.cost - a.cost || a.i - b.i)
+    .slice(0, INSISTING);
+  for (const { i } of worst) cost = insist(i, cost);
+
+  const colliding = labels.flatMap((label, i) => {
+    const mine = chosen[i] ?? null;
+    if (mine === null) return label.dropAbove === Infinity ? [i] : [];
+    return costAmong(mine, i, Infinity) - mine.option.cost >= COLLISION ? [i] : [];
   });
-  return { chosen: chosen.map((choice) => choice?.option ?? null), cost: total, colliding };
+  return { chosen: chosen.map((choice) => choice?.option ?? null), cost, colliding };
 }

@@ -20,7 +20,7 @@ const BORROWED_ADVANCE = 0.84;
 
 const tableOf = (face: Face): ReadonlyMap<string, number> => {
   const { unitsPerEm, advances } = FACES[face];
-  return new Map([...CHARACTERS].map((character, i) => [character, (advances[i] ?? 0) / unitsPerEm]));
+  return new Map(Array.from(CHARACTERS, (character, i) => [character, (advances[i] ?? 0) / unitsPerEm]));
 };
 
 const ADVANCES: Readonly<Record<Face, ReadonlyMap<string, number>>> = {

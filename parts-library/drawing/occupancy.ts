@@ -1,4 +1,4 @@
-// What already stands on the drawing area: a grid of cells with the heaviest line in each.
+// What already stands on the drawing area: a grid of cells with the heaviest line in each, summed along its rows.
 import type { Box } from './boxes.js';
 import type { Piece } from './pieces.js';
 
@@ -12,20 +12,32 @@ export const SOLID = 4;
 export type Content = typeof EMPTY | typeof METAL | typeof CENTRE | typeof GHOST | typeof SOLID;
 
 /** How much a text minds a cell; nothing may stand on a solid one. */
-const WEIGHT: readonly number[] = [0, 1, 8, 12, Infinity];
+const WEIGHT = Int32Array.of(0, 1, 8, 12, 100_000);
+const FORBIDDEN = 100_000;
+
+/** Set in a cell while metal is filled in: an edge of the metal passes just left of it. */
+const EDGE = 0x80;
 
 export interface Occupancy {
   readonly cell: number;
   readonly columns: number;
   readonly rows: number;
   readonly cells: Uint8Array;
+  /** Weight of all cells to the left of each in its row. */
+  readonly sums: Int32Array;
 }
 
 /** An empty grid over a sheet of this size. */
 export function makeOccupancy(width: number, height: number, cell: number): Occupancy {
   const columns = Math.ceil(width / cell) + 1;
   const rows = Math.ceil(height / cell) + 1;
-  return { cell, columns, rows, cells: new Uint8Array(columns * rows) };
+  return {
+    cell,
+    columns,
+    rows,
+    cells: new Uint8Array(columns * rows),
+    sums: new Int32Array((columns + 1) * rows),
+  };
 }
 
 /** Turns a piece at full size into places on the sheet: scaled, then moved. */
@@ -79,42 +91,64 @@ export function addPieces(
   }
 }
 
-/** Fills the inside of closed edges (even-odd) that are given as points x, y, x, y… of each contour on the sheet. */
-export function addMetal(grid: Occupancy, contours: readonly Float64Array[]): void {
-  const crossings: number[][] = Array.from({ length: grid.rows }, () => []);
+/**
+ * Notes the edges of the metal, given as points x, y, x, y… of closed contours at full size. `sumRows` fills
+ * between them (even-odd); call it once, after everything is in.
+ */
+export function addMetal(grid: Occupancy, contours: readonly Float64Array[], placing: Placing): void {
+  const { cell, columns, rows, cells } = grid;
+  const scale = placing.scale / cell;
+  const left = placing.x / cell;
+  const top = placing.y / cell - 0.5;
   for (const points of contours) {
     const count = points.length;
     for (let i = 0; i < count; i += 2) {
-      const x1 = points[i] ?? 0;
-      const y1 = (points[i + 1] ?? 0) / grid.cell - 0.5;
-      const x2 = points[(i + 2) % count] ?? 0;
-      const y2 = (points[(i + 3) % count] ?? 0) / grid.cell - 0.5;
-      const last = Math.min(grid.rows - 1, Math.ceil(Math.max(y1, y2)) - 1);
+      const x1 = left + (points[i] ?? 0) * scale;
+      const y1 = top + (points[i + 1] ?? 0) * scale;
+      const x2 = left + (points[(i + 2) % count] ?? 0) * scale;
+      const y2 = top + (points[(i + 3) % count] ?? 0) * scale;
+      const last = Math.min(rows - 1, Math.ceil(Math.max(y1, y2)) - 1);
       for (let row = Math.max(0, Math.ceil(Math.min(y1, y2))); row <= last; row++) {
-        crossings[row]?.push(x1 + ((row - y1) * (x2 - x1)) / (y2 - y1));
+        const column = Math.round(x1 + ((row - y1) * (x2 - x1)) / (y2 - y1));
+        const at = row * columns + Math.min(columns - 1, Math.max(0, column));
+        cells[at] = (cells[at] ?? 0) ^ EDGE;
       }
     }
   }
-  crossings.forEach((xs, row) => {
-    xs.sort((a, b) => a - b);
-    for (let i = 0; i + 1 < xs.length; i += 2) {
-      const first = Math.max(0, Math.round((xs[i] ?? 0) / grid.cell));
-      const last = Math.min(grid.columns, Math.round((xs[i + 1] ?? 0) / grid.cell));
-      if (last > first) {
-        const start = row * grid.columns;
-        for (let j = start + first; j < start + last; j++) if (grid.cells[j] === EMPTY) grid.cells[j] = METAL;
+}
+
+/** Fills the metal in and sums every row. */
+export function sumRows({ columns, rows, cells, sums }: Occupancy): void {
+  let i = 0;
+  let j = 0;
+  for (let row = 0; row < rows; row++) {
+    let inside = false;
+    let sum = 0;
+    for (let column = 0; column < columns; column++, i++, j++) {
+      let content = cells[i] ?? 0;
+      if ((content & EDGE) !== 0) {
+        inside = !inside;
+        content &= ~EDGE;
+        cells[i] = content;
       }
+      if (inside && content === EMPTY) {
+        content = METAL;
+        cells[i] = METAL;
+      }
+      sums[j] = sum;
+      sum += WEIGHT[content] ?? 0;
     }
-  });
+    sums[j] = sum;
+    j++;
+  }
 }
 
 /** Weights of the cells of one row from one column to another, both included. */
-function weighRow({ columns, cells }: Occupancy, row: number, from: number, to: number): number {
-  let sum = 0;
-  const start = row * columns;
-  const last = start + Math.min(columns - 1, to);
-  for (let i = start + Math.max(0, from); i <= last; i++) sum += WEIGHT[cells[i] ?? 0] ?? 0;
-  return sum;
+function weighRow({ columns, sums }: Occupancy, row: number, from: number, to: number): number {
+  const start = row * (columns + 1);
+  const first = Math.max(0, from);
+  const end = Math.min(columns, to + 1);
+  return end <= first ? 0 : (sums[start + end] ?? 0) - (sums[start + first] ?? 0);
 }
 
 /**
@@ -133,10 +167,10 @@ export function costOfRectangle(
   const right = Math.floor(maxX / cell + 0.25);
   const bottom = Math.min(grid.rows - 1, Math.floor(maxY / cell + 0.25));
   let sum = 0;
-  for (let row = Math.max(0, Math.floor(minY / cell - 0.25)); row <= bottom && sum < Infinity; row++) {
+  for (let row = Math.max(0, Math.floor(minY / cell - 0.25)); row <= bottom && sum < FORBIDDEN; row++) {
     sum += weighRow(grid, row, left, right);
   }
-  return sum;
+  return sum < FORBIDDEN ? sum : Infinity;
 }
 
 /** Left and right ends of a turned box within a band of rows, or null when it does not reach the band. */
@@ -181,46 +215,48 @@ export function costOfBox(grid: Occupancy, box: Box): number {
   const spare = cell / 4;
   const bottom = Math.min(grid.rows - 1, Math.floor((box.maxY + spare) / cell));
   let sum = 0;
-  for (let row = Math.max(0, Math.floor((box.minY - spare) / cell)); row <= bottom && sum < Infinity; row++) {
+  for (
+    let row = Math.max(0, Math.floor((box.minY - spare) / cell));
+    row <= bottom && sum < FORBIDDEN;
+    row++
+  ) {
     const span = spanInBand(box, row * cell - spare, (row + 1) * cell + spare);
     if (span === null) continue;
     sum += weighRow(grid, row, Math.floor((span[0] - spare) / cell), Math.floor((span[1] + spare) / cell));
   }
-  return sum;
+  return sum < FORBIDDEN ? sum : Infinity;
 }
 
-/** How many solid lines a segment crosses; a run of solid cells counts once. */
-export function countCrossings(grid: Occupancy, x1: number, y1: number, x2: number, y2: number): number {
+/** What a segment meets on its way. */
+export interface Walk {
+  /** How many solid lines it crosses; a run of solid cells counts once. */
+  readonly crossings: number;
+  /** How far it runs along a solid line from its very start, sheet units. */
+  readonly lead: number;
+}
+
+/** Follows a segment from cell to cell. */
+export function walk(grid: Occupancy, x1: number, y1: number, x2: number, y2: number): Walk {
   const { cell, columns, rows, cells } = grid;
-  const steps = Math.max(1, Math.ceil(Math.hypot(x2 - x1, y2 - y1) / cell));
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  const steps = Math.max(1, Math.ceil(length / cell));
   const dx = (x2 - x1) / steps / cell;
   const dy = (y2 - y1) / steps / cell;
   let x = x1 / cell;
   let y = y1 / cell;
-  let count = 0;
+  let crossings = 0;
+  let lead = 0;
   let inside = false;
   for (let i = 0; i <= steps; i++) {
     const column = Math.floor(x);
     const row = Math.floor(y);
-    const solid =
+    const hit =
       column >= 0 && row >= 0 && column < columns && row < rows && cells[row * columns + column] === SOLID;
-    if (solid && !inside) count++;
-    inside = solid;
+    if (hit && !inside) crossings++;
+    if (hit && lead === i) lead++;
+    inside = hit;
     x += dx;
     y += dy;
   }
-  return count;
-}
-
-/** The share of a segment that lies on solid lines, 0 to 1. */
-export function shareOnLines(grid: Occupancy, x1: number, y1: number, x2: number, y2: number): number {
-  const { cell, columns, cells } = grid;
-  const steps = Math.max(1, Math.ceil(Math.hypot(x2 - x1, y2 - y1) / cell));
-  let solid = 0;
-  for (let i = 0; i <= steps; i++) {
-    const column = Math.floor((x1 + ((x2 - x1) * i) / steps) / cell);
-    const row = Math.floor((y1 + ((y2 - y1) * i) / steps) / cell);
-    if (cells[row * columns + column] === SOLID) solid++;
-  }
-  return solid / (steps + 1);
+  return { crossings, lead: (lead * length) / (steps + 1) };
 }

@@ -177,18 +177,19 @@ function optionAt(
   arc: Arc,
   radius: number,
   stand: Stand,
-  cost: number,
-): Option | null {
-  const { style } = desk;
+  floor: number,
+  below: number,
+): Option | number {
   const box = boxOfWords(words, stand.x, stand.y, stand.anchor, stand.ux, stand.uy);
-  const standing = costOfText(desk, box);
-  if (standing === Infinity) return null;
+  let cost = floor + costOfText(desk, box);
+  if (cost >= below) return cost;
   const lines = chordsOf(arc, radius, stand.from, stand.to);
-  let crossed = 0;
   for (let i = 0; i < lines.length; i += 4) {
-    if (!pointInArea(desk, lines[i] ?? 0, lines[i + 1] ?? 0)) return null;
-    crossed += crossingsFrom(desk, lines[i] ?? 0, lines[i + 1] ?? 0, lines[i + 2] ?? 0, lines[i + 3] ?? 0);
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = lines.slice(i, i + 4);
+    if (!pointInArea(desk, x1, y1) || !pointInArea(desk, x2, y2)) return Infinity;
+    cost += OUTLINE_UNDER_LINE * crossingsFrom(desk, x1, y1, x2, y2);
   }
+  if (cost >= below) return cost;
   const extensions = [
     ...rayOf(desk, arc, radius, arc.start),
     ...rayOf(desk, arc, radius, arc.start + arc.sweep),
@@ -207,7 +208,7 @@ function optionAt(
     ];
   };
   return {
-    cost: cost + standing + crossed * OUTLINE_UNDER_LINE,
+    cost,
     box: clearanceOf(desk, box),
     lines,
     extensions,
@@ -234,9 +235,11 @@ export function angleOptions(desk: Desk, words: Words, dimension: AngularDimensi
   return {
     count: steps.length,
     floor: (index) => steps[index]?.floor ?? Infinity,
-    at: (index) => {
+    at: (index, below) => {
       const step = steps[index];
-      return step === undefined ? null : optionAt(desk, words, arc, step.radius, step.stand, step.floor);
+      return step === undefined
+        ? Infinity
+        : optionAt(desk, words, arc, step.radius, step.stand, step.floor, below);
     },
   };
 }

@@ -1,10 +1,10 @@
 // Options for numbered balloons: on the spot that a finding points at, or beside it with a short leader.
 import type { Finding } from '../model/index.js';
-import { balloonBox, crossingsFrom, drawInk, drawLine, pointInArea, toSheet, type Desk } from './desk.js';
+import { crossingsFrom, drawInk, drawLine, pointInArea, toSheet, type Desk } from './desk.js';
 import type { DisplayItem } from './display-list.js';
-import { growBox } from './boxes.js';
+import { makeBox } from './boxes.js';
 import { listOptions, type Option, type Options } from './labels.js';
-import { costOfBox } from './occupancy.js';
+import { costOfRectangle } from './occupancy.js';
 import { circlePath } from './pieces.js';
 import { round, roundPoint } from './to-sheet.js';
 
@@ -27,6 +27,9 @@ const COST_OF_DISTANCE = 0.9;
 /** Cost of hiding the very spot. */
 const ON_THE_SPOT = 1;
 
+/** Space round a balloon, in font sizes. */
+const BALLOON_SPACE = 0.12;
+
 /** Distances of the balloon's centre from the spot, in balloon radii, and unit vectors of sixteen directions. */
 const DISTANCES = [1.9, 2.6, 3.5, 4.6, 6, 8, 11, 15, 20];
 const DIRECTIONS = Array.from({ length: 16 }, (_, i) => {
@@ -48,23 +51,26 @@ export function balloonOptions(desk: Desk, { number, finding }: Numbered): Optio
   if (anchor === undefined || level === 'pass') return listOptions([]);
   const { style, grid } = desk;
   const radius = style.balloon;
+  const space = style.size * BALLOON_SPACE;
   const spot = toSheet(desk, anchor.x, anchor.y);
 
-  const at = (index: number): Option | null => {
+  const at = (index: number, below: number): Option | number => {
     const place = PLACES[index];
-    if (place === undefined) return null;
+    if (place === undefined) return Infinity;
     const { ux, uy } = place;
     const x = spot.x + ux * place.away * radius;
     const y = spot.y + uy * place.away * radius;
-    if (!pointInArea(desk, x - radius, y - radius) || !pointInArea(desk, x + radius, y + radius)) return null;
-    const box = balloonBox(x, y, radius);
-    const ground = costOfBox(grid, box);
+    if (!pointInArea(desk, x - radius, y - radius) || !pointInArea(desk, x + radius, y + radius))
+      return Infinity;
+    const ground = costOfRectangle(grid, x - radius, y - radius, x + radius, y + radius);
     const standing =
       ground === Infinity ? ON_OUTLINE : (SHARE_OF_GROUND * ground * grid.cell * grid.cell) / style.size ** 2;
     const led = place.away > 0;
     const edgeX = x - ux * radius;
     const edgeY = y - uy * radius;
     const crossed = led ? crossingsFrom(desk, spot.x, spot.y, edgeX, edgeY) : 0;
+    const cost = place.floor + standing + crossed;
+    if (cost >= below) return cost;
     const draw = (): readonly DisplayItem[] => [
       ...(led
         ? [
@@ -82,8 +88,8 @@ export function balloonOptions(desk: Desk, { number, finding }: Numbered): Optio
       { kind: 'balloon', at: roundPoint(x, y), radius: round(radius), number, level, code },
     ];
     return {
-      cost: place.floor + standing + crossed,
-      box: growBox(box, style.size * 0.12),
+      cost,
+      box: makeBox(x, y, radius + space, radius + space),
       lines: led ? [spot.x, spot.y, edgeX, edgeY] : [],
       extensions: [],
       strip: null,

@@ -29,7 +29,7 @@ export interface Tip {
 export type Ending = 'arrow' | 'dot';
 
 /** Lengths of the slanting part, in font sizes; the second is the one that looks best. */
-const LENGTHS = [1.5, 2.1, 2.8, 3.7, 4.8, 6, 7.6, 9.5, 12, 15, 19, 24];
+const LENGTHS = [1.5, 2.1, 2.9, 4, 5.4, 7.2, 9.5, 12.5, 16, 20.5, 26];
 const BEST_LENGTH = 2.1;
 const costOfLength = (length: number): number =>
   length < BEST_LENGTH ? (BEST_LENGTH - length) * 1.5 : length - BEST_LENGTH;
@@ -114,7 +114,7 @@ function drawLeader(
   ];
 }
 
-/** One option, or null where it would stand on an outline or off the sheet. `cost` is what is known before looking. */
+/** One option, or a floor under its cost. `floor` is what is known before looking. */
 function optionAt(
   desk: Desk,
   leader: LeaderText,
@@ -122,9 +122,10 @@ function optionAt(
   ex: number,
   ey: number,
   side: Side,
-  cost: number,
-): Option | null {
-  if (!pointInArea(desk, ex, ey)) return null;
+  floor: number,
+  below: number,
+): Option | number {
+  if (!pointInArea(desk, ex, ey)) return Infinity;
   const { style } = desk;
   const { words } = leader;
   const landed = ex + side * style.landing;
@@ -138,14 +139,15 @@ function optionAt(
     Math.max(near, far),
     baseline + words.size * INK_BELOW,
   );
-  if (standing === Infinity) return null;
   const length = Math.hypot(ex - tip.x, ey - tip.y);
-  const ux = (ex - tip.x) / length;
-  const uy = (ey - tip.y) / length;
-  const square = Math.min(Math.abs(ux), Math.abs(uy)) < SQUARE_WITHIN ? NEARLY_SQUARE : 0;
+  const slant = Math.min(Math.abs(ex - tip.x), Math.abs(ey - tip.y)) / length;
+  let cost = floor + standing + (slant < SQUARE_WITHIN ? NEARLY_SQUARE : 0);
+  if (cost >= below) return cost;
   const crossed = crossingsFrom(desk, tip.x, tip.y, ex, ey) + crossingsFrom(desk, ex, ey, landed, ey);
+  cost += crossed * OUTLINE_CROSSED;
+  if (cost >= below) return cost;
   return {
-    cost: cost + standing + square + crossed * OUTLINE_CROSSED,
+    cost,
     box: clearanceOf(desk, boxOfWords(words, near, baseline, side === 1 ? 'start' : 'end')),
     lines: [tip.x, tip.y, ex, ey, ex, ey, landed, ey],
     extensions: [],
@@ -164,14 +166,23 @@ export function leaderOptions(
   return {
     count: steps.length,
     floor: (index) => steps[index]?.floor ?? Infinity,
-    at: (index) => {
+    at: (index, below) => {
       const step = steps[index];
       const tip = step === undefined ? undefined : tips[step.tip];
-      if (step === undefined || tip === undefined) return null;
-      if (!step.natural && Math.abs(tip.ux) > STEEP) return null;
+      if (step === undefined || tip === undefined) return Infinity;
+      if (!step.natural && Math.abs(tip.ux) > STEEP) return Infinity;
       const side: Side = tip.ux >= 0 === step.natural ? 1 : -1;
       const reach = step.length * desk.style.size;
-      return optionAt(desk, leader, tip, tip.x + tip.ux * reach, tip.y + tip.uy * reach, side, step.floor);
+      return optionAt(
+        desk,
+        leader,
+        tip,
+        tip.x + tip.ux * reach,
+        tip.y + tip.uy * reach,
+        side,
+        step.floor,
+        below,
+      );
     },
   };
 }
@@ -197,8 +208,8 @@ export function latticeOptions(
       const length = Math.hypot(ex - tip.x, ey - tip.y);
       if (length < style.size) continue;
       const cost = costOfLength(length / style.size) + FAR;
-      const option = optionAt(desk, leader, tip, ex, ey, ex >= tip.x ? 1 : -1, cost);
-      if (option !== null) options.push(option);
+      const option = optionAt(desk, leader, tip, ex, ey, ex >= tip.x ? 1 : -1, cost, Infinity);
+      if (typeof option !== 'number') options.push(option);
     }
   }
   return listOptions(options);

@@ -18,20 +18,23 @@ import {
   type Words,
 } from './desk.js';
 import type { Option, Options } from './labels.js';
-import { shareOnLines } from './occupancy.js';
+import { walk } from './occupancy.js';
 
-/** Share of an extension line that may lie on an edge before the edge serves in its place. */
-const ON_EDGE = 0.6;
+/** Cells along an edge before the edge serves as the extension line; fewer are a mere crossing. */
+const ON_EDGE = 5;
+
+/** From the dimension line up to the text's baseline, in font sizes: descenders stay clear of the line. */
+const ABOVE_LINE = 0.34;
 
 /** How many rows outside the part are tried, and how many inside it. */
 const ROWS = 9;
 const INNER_ROWS = 4;
 
 /** Costs in font sizes: a length of extension line, an outline crossed by either line, a place inside the part. */
-const EXTENSION_LENGTH = 0.28;
+const EXTENSION_LENGTH = 0.42;
 const OUTLINE_UNDER_EXTENSION = 0.8;
 const OUTLINE_UNDER_LINE = 5;
-const INSIDE = 9;
+const INSIDE = 15;
 
 /** The dimension in its own frame: along u, across n, both unit vectors on the sheet, u pointing right or up. */
 interface Frame {
@@ -155,27 +158,35 @@ function fits({ style }: Desk, frame: Frame, width: number): readonly Fit[] {
   ];
 }
 
-/** Extension line from the measured point to the dimension line: a gap at the part, a little past the line. */
-function extensionOf(
-  desk: Desk,
-  frame: Frame,
-  along: number,
-  from: number,
-  level: number,
-): readonly number[] {
-  const { style } = desk;
+interface Extension {
+  readonly line: readonly number[];
+  /** Edges of the part that it crosses. */
+  readonly crossings: number;
+}
+
+const NO_EXTENSION: Extension = { line: [], crossings: 0 };
+
+/**
+ * Extension line from the measured point to the dimension line: a gap at the part, a little past the line.
+ * Where an edge of the part runs the same way, the edge serves and the line starts at its end.
+ */
+function extensionOf(desk: Desk, frame: Frame, along: number, from: number, level: number): Extension {
+  const { style, grid } = desk;
   const way = Math.sign(level - from);
-  if (Math.abs(level - from) <= style.gap * 1.5) return [];
-  const start = from + way * style.gap;
+  if (Math.abs(level - from) <= style.gap * 1.5) return NO_EXTENSION;
   const end = level + way * style.past;
-  const line = [
-    along * frame.ux + start * frame.nx,
-    along * frame.uy + start * frame.ny,
-    along * frame.ux + end * frame.nx,
-    along * frame.uy + end * frame.ny,
-  ] as const;
-  // An edge of the part that runs this way is its own extension line.
-  return shareOnLines(desk.grid, ...line) > ON_EDGE ? [] : line;
+  const lineFrom = (start: number) =>
+    [
+      along * frame.ux + start * frame.nx,
+      along * frame.uy + start * frame.ny,
+      along * frame.ux + end * frame.nx,
+      along * frame.uy + end * frame.ny,
+    ] as const;
+  const line = lineFrom(from + way * style.gap);
+  const { crossings, lead } = walk(grid, ...line);
+  if (lead < ON_EDGE * grid.cell) return { line, crossings };
+  const start = from + way * (lead + 2 * style.gap);
+  return (level - start) * way < style.past ? NO_EXTENSION : { line: lineFrom(start), crossings: 0 };
 }
 
 const strokeOf = (lines: readonly number[]): readonly PathCommand[] =>
@@ -190,38 +201,29 @@ function optionAt(
   frame: Frame,
   fit: Fit,
   level: number,
-  cost: number,
-): Option | null {
+  floor: number,
+  below: number,
+): Option | number {
   const { style } = desk;
   const { ux, uy, nx, ny } = frame;
   const x1 = fit.from * ux + level * nx;
   const y1 = fit.from * uy + level * ny;
   const x2 = fit.to * ux + level * nx;
   const y2 = fit.to * uy + level * ny;
-  if (!pointInArea(desk, x1, y1) || !pointInArea(desk, x2, y2)) return null;
-  const baseline = level - style.size * 0.34;
+  if (!pointInArea(desk, x1, y1) || !pointInArea(desk, x2, y2)) return Infinity;
+  const baseline = level - style.size * ABOVE_LINE;
   const textX = fit.textAt * ux + baseline * nx;
   const textY = fit.textAt * uy + baseline * ny;
   const box = boxOfWords(words, textX, textY, 'middle', ux, uy);
-  const standing = costOfText(desk, box);
-  if (standing === Infinity) return null;
-  const extensions = [
-    ...extensionOf(desk, frame, frame.a1, frame.n1, level),
-    ...extensionOf(desk, frame, frame.a2, frame.n2, level),
-  ];
-  let crossed = 0;
-  for (let i = 0; i < extensions.length; i += 4) {
-    crossed +=
-      OUTLINE_UNDER_EXTENSION *
-      crossingsFrom(
-        desk,
-        extensions[i] ?? 0,
-        extensions[i + 1] ?? 0,
-        extensions[i + 2] ?? 0,
-        extensions[i + 3] ?? 0,
-      );
-  }
-  crossed += OUTLINE_UNDER_LINE * crossingsFrom(desk, x1, y1, x2, y2);
+  let cost = floor + costOfText(desk, box);
+  if (cost >= below) return cost;
+  cost += OUTLINE_UNDER_LINE * crossingsFrom(desk, x1, y1, x2, y2);
+  if (cost >= below) return cost;
+  const first = extensionOf(desk, frame, frame.a1, frame.n1, level);
+  const second = extensionOf(desk, frame, frame.a2, frame.n2, level);
+  const extensions = [...first.line, ...second.line];
+  cost += OUTLINE_UNDER_EXTENSION * (first.crossings + second.crossings);
+  if (cost >= below) return cost;
   const lines = [x1, y1, x2, y2];
   const top = level - style.size * 1.25;
   const bottom = level + style.size * 0.35;
@@ -250,7 +252,7 @@ function optionAt(
     ];
   };
   return {
-    cost: cost + standing + crossed,
+    cost,
     box: clearanceOf(desk, box),
     lines,
     extensions,
@@ -301,9 +303,11 @@ export function linearOptions(desk: Desk, words: Words, dimension: LinearDimensi
   return {
     count: steps.length,
     floor: (index) => steps[index]?.floor ?? Infinity,
-    at: (index) => {
+    at: (index, below) => {
       const step = steps[index];
-      return step === undefined ? null : optionAt(desk, words, frame, step.fit, step.level, step.floor);
+      return step === undefined
+        ? Infinity
+        : optionAt(desk, words, frame, step.fit, step.level, step.floor, below);
     },
   };
 }

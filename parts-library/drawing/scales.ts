@@ -28,7 +28,7 @@ const PREFERRED: readonly (readonly [number, number])[] = [
 ];
 
 /** Steps down from the largest scale that fits, as room for labels runs short. */
-const STEPS = [1, 0.86, 0.74, 0.63, 0.54, 0.46, 0.39, 0.33, 0.27, 0.22];
+const STEPS = [1, 0.82, 0.67, 0.55, 0.45, 0.37, 0.3, 0.24];
 
 /** Room wanted on each side, sheet units. */
 export interface Margin {

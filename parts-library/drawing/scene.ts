@@ -1,6 +1,6 @@
 // The part and its ghosts as lines at full size with y down, sorted by what they mean, before any scale is chosen.
 import { isCut, isLine, isMark, outlineOf } from '../model/index.js';
-import type { CutFeature, Ghost, Part } from '../model/index.js';
+import type { CutFeature, Dimension, Ghost, Part } from '../model/index.js';
 import {
   boundsOfPiece,
   circlePath,
@@ -11,7 +11,7 @@ import {
   type Piece,
 } from './pieces.js';
 import type { LineType, LineWeight, PathCommand, Role } from './display-list.js';
-import { GHOST, SOLID, type Content } from './occupancy.js';
+import { CENTRE, GHOST, SOLID, type Content } from './occupancy.js';
 
 export interface Shape {
   readonly role: Role;
@@ -204,8 +204,48 @@ function threadShapes(part: Part, ghosts: readonly Ghost[], openings: readonly R
   });
 }
 
-/** Reads a part and its ghosts into lines. */
-export function makeScene(part: Part, ghosts: readonly Ghost[]): Scene {
+/** Circles that a diameter measures and nothing else draws, with holes or marks on them: bolt circles. */
+function measuredCircles(
+  dimensions: readonly Dimension[],
+  drawn: readonly Round[],
+  holes: readonly Round[],
+): readonly Round[] {
+  const near = 0.02;
+  const circles: Round[] = [];
+  for (const dimension of dimensions) {
+    if (dimension.kind !== 'diameter') continue;
+    const circle = {
+      id: dimension.id,
+      x: dimension.centre.x,
+      y: -dimension.centre.y,
+      radius: dimension.radius,
+    };
+    const away = (round: Round): number => Math.hypot(round.x - circle.x, round.y - circle.y);
+    const isDrawn = [...drawn, ...circles].some(
+      (round) => away(round) < near && Math.abs(round.radius - circle.radius) < near,
+    );
+    if (!isDrawn && holes.some((hole) => Math.abs(away(hole) - circle.radius) < near)) circles.push(circle);
+  }
+  return circles;
+}
+
+function centreCircle({ x, y, radius }: Round): Shape {
+  return {
+    role: 'centre',
+    type: 'long-dashed-dotted',
+    weight: 'narrow',
+    path: circlePath(x, y, radius),
+    pieces: [wholeCircle(x, y, radius)],
+    content: CENTRE,
+  };
+}
+
+/** Reads a part, its ghosts and the circles that its dimensions measure into lines. */
+export function makeScene(
+  part: Part,
+  ghosts: readonly Ghost[],
+  dimensions: readonly Dimension[] = [],
+): Scene {
   const ghostShapes = ghosts.flatMap((ghost) => ghostShape(ghost) ?? []);
   const openings: Round[] = [];
   const roundEnds: (readonly Round[])[] = [];
@@ -254,9 +294,11 @@ export function makeScene(part: Part, ghosts: readonly Ghost[]): Scene {
   const ofKind = (kind: Ghost['kind']): readonly Round[] =>
     ghosts.filter((ghost) => ghost.kind === kind).flatMap(ghostRound);
   const ghostRounds = ghosts.flatMap(ghostRound);
+  const measured = measuredCircles(dimensions, [...ghostRounds, ...openings], [...openings, ...marks]);
   return {
     shapes: [
       ...ghostShapes,
+      ...measured.map(centreCircle),
       ...threadShapes(part, ghosts, openings),
       ...lineShapes,
       ...openingShapes,
@@ -264,7 +306,7 @@ export function makeScene(part: Part, ghosts: readonly Ghost[]): Scene {
     ],
     openings,
     marks,
-    boltCircles: ofKind('bolt-circle'),
+    boltCircles: [...ofKind('bolt-circle'), ...measured],
     welds: ofKind('weld'),
     hubs: [...openings, ...ofKind('hub')],
     ghostRounds,

@@ -114,7 +114,6 @@ const ESCAPES: Readonly<Record<string, string>> = {
 /** Text fit for XML 1.0: the five characters escaped, those that XML forbids left out. */
 const escapeXml = (text: string): string =>
   text
-    // oxlint-disable-line
     .replaceAll(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, '')
     .replaceAll(/[&<>"']/g, (character) => ESCAPES[character] ?? character);
 
@@ -175,7 +174,8 @@ function writeItem(item: DisplayItem, inks: Inks, unit: 'px' | 'mm'): string {
 export function writeDisplaySvg(list: DisplayList, { unit, theme, fontStyle }: SvgOptions): string {
   const inks = INKS[theme];
   const size = `width="${list.width}${unit}" height="${list.height}${unit}" viewBox="0 0 ${list.width} ${list.height}"`;
-  const style = 'text{font-kerning:none;font-variant-ligatures:none;white-space:pre}';
+  const style =
+    'text{text-rendering:geometricPrecision;font-kerning:none;font-variant-ligatures:none;white-space:pre}';
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} stroke-linejoin="round">`,

@@ -12,7 +12,7 @@ const records = faces.faces.map(
     ascent: ${metrics.ascent},
     descent: ${metrics.descent},
     capHeight: ${metrics.capHeight},
-    advances: [${[...characters].map((character) => metrics.advances.get(character)).join(', ')}],
+    advances: [${Array.from(characters, (character) => metrics.advances.get(character)).join(', ')}],
   },`,
 );
 
