@@ -8,6 +8,9 @@ import type { Point, Vertex } from '../geometry/index.js';
 /** White round the drawing so that line widths and marks are not cut off, mm. */
 const MARGIN = 5;
 
+/** Diameter of the dot that shows a centre mark, mm. */
+const DOT = 1;
+
 const number = (value: number): string => decimals(value, MM_PLACES);
 
 /** SVG's y points down, the plate's up: (x, y) stands at (x, -y), so coordinates can still be read off the file. */
@@ -21,7 +24,7 @@ export function svgOf(sheet: Sheet): string {
   const height = number(maxY - minY + 2 * MARGIN);
   const paths = items.map(
     ({ id, layer: { name, stroke, weight }, shape }) =>
-      `    <path id="${escaped(id)}" class="${name}" stroke="${stroke}" stroke-width="${number(weight / 100)}" d="${pathOf(shape)}"/>`,
+      `    <path id="${escaped(id)}" class="${name}" stroke="${stroke}" stroke-width="${number(shape.kind === 'point' ? DOT : weight / 100)}" d="${pathOf(shape)}"/>`,
   );
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
