@@ -34,6 +34,7 @@ export function intersectSegments(
   b: Segment,
   tolerance: number = coincidentPoints,
 ): Intersection[] {
+  if (farApart(a, b, tolerance)) return [];
   const found: Intersection[] = sharedStretches(a, b, tolerance);
   const onStretch = (p: Point): boolean =>
     found.some((f) => f.kind === 'overlap' && parameterWithin(f, locate(a, p), segmentLength(a), tolerance));
@@ -62,6 +63,23 @@ export function intersectSegments(
     add(point, tangent);
   }
   return found.sort((p, q) => first(p) - first(q));
+}
+
+/** True when the boxes of two segments (for an arc, of its whole circle) are clear of each other. */
+function farApart(a: Segment, b: Segment, tolerance: number): boolean {
+  return (
+    coarse(a, 'x', -1) > coarse(b, 'x', 1) + tolerance ||
+    coarse(b, 'x', -1) > coarse(a, 'x', 1) + tolerance ||
+    coarse(a, 'y', -1) > coarse(b, 'y', 1) + tolerance ||
+    coarse(b, 'y', -1) > coarse(a, 'y', 1) + tolerance
+  );
+}
+
+/** The lowest (-1) or highest (1) x or y a segment can have. */
+function coarse(segment: Segment, axis: 'x' | 'y', side: -1 | 1): number {
+  if (segment.kind === 'arc') return segment.centre[axis] + side * segment.radius;
+  const { from, to } = segment;
+  return side === 1 ? Math.max(from[axis], to[axis]) : Math.min(from[axis], to[axis]);
 }
 
 /**

@@ -3,7 +3,7 @@ import { flattestRise, negligible } from './tolerances.js';
 import type { Arc, Contour, OpenPath, Point, Segment, Vertex } from './types.js';
 
 /**
- * The arc from one point to another with a bulge (tangent of a quarter of the sweep, positive turns left).
+ * The arc from one point to another with a bulge (tangent of a quarter of the sweep, positive turns left, never 0).
  * @example arcFromBulge({ x: 0, y: 0 }, { x: 2, y: 0 }, 1) has centre (1, 0), radius 1, start pi, sweep pi
  */
 export function arcFromBulge(from: Point, to: Point, bulge: number): Arc {

@@ -17,6 +17,7 @@ import {
 } from '../../parts-library/geometry/index.js';
 import { contours } from './support/arbitraries.js';
 import { createField, walk } from './support/field.js';
+import { randomPolygon, randomSkyline, seeded } from './support/random.js';
 import {
   dogbone,
   filletedL,
@@ -136,6 +137,50 @@ describe('random contours', () => {
 
   test('the same input gives the same figures', () => {
     expect(offsetContour(sprocket52(), 0.75)).toEqual(offsetContour(sprocket52(), 0.75));
+  });
+});
+
+describe('mitred', () => {
+  test('polygons have straight sides only, each parallel to its source at the distance', () => {
+    for (let seed = 1; seed <= 60; seed++) {
+      const polygon = randomPolygon(seeded(seed * 4001));
+      const distance = [0.4, -0.4, 1.1, -1.1][seed % 4] ?? 1;
+      const result = offsetContour(polygon, distance, { join: 'mitre', mitreLimit: 1000 });
+      expect(result.exact).toBe(true);
+      for (const { contour, sources } of result.pieces) {
+        contour.forEach((p, k) => {
+          const q = contour[(k + 1) % contour.length] ?? p;
+          const s = sources[k] ?? -1;
+          const from = polygon[s];
+          const to = polygon[(s + 1) % polygon.length];
+          if (from === undefined || to === undefined) throw new Error('a mitred side without a source');
+          expect(p.bulge).toBe(0);
+          const length = Math.hypot(to.x - from.x, to.y - from.y);
+          // Right of the source line, positive.
+          const aside = (v: { x: number; y: number }): number =>
+            ((v.x - from.x) * (to.y - from.y) - (v.y - from.y) * (to.x - from.x)) / length;
+          expect(aside(p)).toBeCloseTo(distance, 8);
+          expect(aside(q)).toBeCloseTo(distance, 8);
+        });
+      }
+    }
+  });
+
+  test('skylines with half circles and fillets keep between the distance and the limit', () => {
+    for (let seed = 1; seed <= 120; seed++) {
+      const random = seeded(seed * 733);
+      const skyline = randomSkyline(random);
+      const contour = seed % 2 === 0 ? skyline : reverseContour(skyline);
+      const distance = [0.5, -0.5, 1, -1, 1.5, -1.5, 2, -2][seed % 8] ?? 1;
+      const result = offsetContour(contour, distance, { join: 'mitre', mitreLimit: 3 });
+      expect(result.exact).toBe(true);
+      const field = createField([contour]);
+      for (const piece of result.pieces) {
+        const away = walk(piece.contour, 0.2).map(field);
+        expect(Math.min(...away)).toBeGreaterThan(Math.abs(distance) - 1e-6);
+        expect(Math.max(...away)).toBeLessThan(3 * Math.abs(distance) + 1e-6);
+      }
+    }
   });
 });
 
