@@ -24,17 +24,12 @@ function Mark(props: {
 }) {
   const bench = useBench();
   const { finding, level, number } = props;
-  const field = bench.fieldOf(finding.field);
-  if (field === undefined) return <LevelMark level={level} number={number} />;
-  const words = `Note ${number}: go to ${field.title.toLowerCase()}`;
+  const path = finding.field;
+  const name = bench.nameOf(path);
+  if (path === undefined || name === undefined) return <LevelMark level={level} number={number} />;
+  const words = `Note ${number}: go to ${name}`;
   return (
-    <button
-      type="button"
-      class="mark"
-      aria-label={words}
-      title={words}
-      onClick={() => bench.goTo(field.path)}
-    >
+    <button type="button" class="mark" aria-label={words} title={words} onClick={() => bench.goTo(path)}>
       <LevelMark level={level} number={number} />
     </button>
   );

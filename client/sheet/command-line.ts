@@ -1,5 +1,6 @@
-// The command that reproduces what is on screen: family, entries as flags, and where to write.
-import type { Field } from '../../parts-library/parts/index.js';
+// The command that reproduces what is on screen: family, entries as flags, how it is cut, and where to write.
+import { PROCESS_FIELDS, type Job, type Row } from '../../parts-library/job/index.js';
+import type { Family } from '../../parts-library/parts/index.js';
 import type { JsonObject } from '../../parts-library/model/index.js';
 import { fieldText } from '../list/field-text.js';
 import { valueAt } from '../state/values.js';
@@ -12,18 +13,46 @@ export const flagOf = (path: string): string =>
 const quote = (text: string): string =>
   /^[A-Za-z0-9_.,:/=+-]+$/.test(text) ? text : `'${text.replaceAll("'", "'\\''")}'`;
 
+/** A flag with its value; one that starts with a dash is tied to its flag. */
+const flag = (name: string, text: string): string =>
+  `${name}${text.startsWith('-') ? '=' : ' '}${quote(text)}`;
+
+const UNIT_WORDS = { mm: 'mm', 'mm/min': 'mm/min', s: 's' } as const;
+
+/** What is on screen. */
+export interface OnScreen {
+  readonly family: Family;
+  readonly row: Row;
+  /** What was entered, as it was understood; starting values left out, so that they stay starting values. */
+  readonly entered: JsonObject;
+  readonly unit: Job['unit'];
+  /** What was given about the cut of this plate. */
+  readonly process: Partial<Job['choices']['process'][number]>;
+}
+
 /**
- * The command line for a part as it stands: only what was entered, so that starting values stay starting values.
+ * The command line for a part as it stands.
  *
- * @example writeCommand('adapter-plate', fields, { hub: { typed: '57.15', mm: 57.15 } })
- * // "npx fishplate part adapter-plate --hub 57.15 --out adapter-plate"
+ * @example writeCommand(adapterWithHub5715)
+ * // "npx fishplate part adapter-plate --hub 57.15 --name 'Sprocket adapter' --out sprocket-adapter"
  */
-export function writeCommand(family: string, fields: readonly Field[], parameters: JsonObject): string {
-  const flags = fields.flatMap((field) => {
-    if (field.kind === 'group') return [];
-    // The command line reads a bare number as millimetres, so the text has to mean the same there.
-    const text = fieldText(field, valueAt(parameters, field.path), 'mm');
-    return text === '' ? [] : [`${flagOf(field.path)} ${quote(text)}`];
+export function writeCommand({ family, row, entered, unit, process }: OnScreen): string {
+  const entries = family.fields.flatMap((field) => {
+    const text = field.kind === 'group' ? '' : fieldText(field, valueAt(entered, field.path), unit);
+    return text === '' ? [] : [flag(flagOf(field.path), text)];
   });
-  return [`npx fishplate part ${family}`, ...flags, `--out ${quote(family)}`].join(' ');
+  const cut = PROCESS_FIELDS.flatMap(({ name, unit: measuredIn }) => {
+    const value = process[name];
+    return value === undefined ? [] : [flag(flagOf(name), `${value} ${UNIT_WORDS[measuredIn]}`)];
+  });
+  return [
+    `npx fishplate part ${family.id}`,
+    ...(unit === 'in' ? ['--unit in'] : []),
+    ...entries,
+    ...(process.processClass === undefined ? [] : [flag('--process', process.processClass)]),
+    ...cut,
+    flag('--name', row.name),
+    ...(row.quantity === 1 ? [] : [flag('--quantity', String(row.quantity))]),
+    flag('--out', row.id),
+  ].join(' ');
 }

@@ -4,10 +4,16 @@ import { overrideFinding } from '../../parts-library/job/index.js';
 import { download, makeFile, openStops, type FileChoice } from '../state/files.js';
 import type { NumberedNote } from '../state/print.js';
 import { useBench } from '../state/bench-context.js';
+import { understoodOf } from '../state/turn-unit.js';
 import { writeCommand } from './command-line.js';
 
-const numbersOf = (notes: readonly { readonly number: number }[]): string =>
-  notes.map(({ number }) => number).join(', ');
+/** `1 to 3` or `1, 4`. */
+function numbersOf(notes: readonly NumberedNote[]): string {
+  const numbers = notes.map(({ number }) => number);
+  const [first = 0] = numbers;
+  const inARow = numbers.length > 2 && numbers.every((number, index) => number === first + index);
+  return inARow ? `${first} to ${first + numbers.length - 1}` : numbers.join(', ');
+}
 
 /** A stop withholds the files until somebody takes it upon themselves and says why. */
 function Withheld({ broken, stops }: { readonly broken: boolean; readonly stops: readonly NumberedNote[] }) {
@@ -26,23 +32,21 @@ function Withheld({ broken, stops }: { readonly broken: boolean; readonly stops:
       }}
     >
       <p>
-        <strong>Files withheld</strong> by {stops.length === 1 ? 'stop' : 'stops'} {numbersOf(stops)}.
+        <strong>Files withheld</strong> by {stops.length === 1 ? 'stop' : 'stops'} {numbersOf(stops)}. To take
+        them all the same, say why:
       </p>
-      <div class="accept">
-        <label for="accept-reason">To take them all the same, say why</label>
-        <input
-          id="accept-reason"
-          value={reason.value}
-          maxLength={200}
-          autocomplete="off"
-          onInput={(event) => {
-            reason.value = event.currentTarget.value;
-          }}
-        />
-        <button type="submit" disabled={reason.value.trim() === ''}>
-          Accept {numbersOf(stops)}
-        </button>
-      </div>
+      <input
+        aria-label="Why the stops are accepted"
+        value={reason.value}
+        maxLength={200}
+        autocomplete="off"
+        onInput={(event) => {
+          reason.value = event.currentTarget.value;
+        }}
+      />
+      <button type="submit" disabled={reason.value.trim() === ''}>
+        Accept {numbersOf(stops)}
+      </button>
     </form>
   );
 }
@@ -54,7 +58,13 @@ function CopyCommand() {
     const row = bench.row.value;
     const family = bench.family.value;
     if (row === undefined || family === undefined) return;
-    const command = writeCommand(family.id, family.fields, row.parameters);
+    const command = writeCommand({
+      family,
+      row,
+      entered: understoodOf(row.parameters, bench.print.understood.peek()),
+      unit: bench.edits.job.peek().unit,
+      process: bench.cut.given.peek(),
+    });
     try {
       await navigator.clipboard.writeText(command);
       says.value = 'Command copied';

@@ -46,6 +46,8 @@ export interface Bench {
   readonly focus: Signal<Focus | undefined>;
   /** How a field stands; the same signal for the drawing, the list and the card. */
   readonly viewOf: (path: string) => ReadonlySignal<FieldView | undefined>;
+  /** What a field is called in a sentence; undefined for what no field sets. */
+  readonly nameOf: (path: string | undefined) => string | undefined;
   readonly fieldOf: (path: string | undefined) => Field | undefined;
   /** Puts the focus on a field: on the drawing when it stands there, else in the list. */
   readonly goTo: (path: string) => void;
@@ -81,6 +83,9 @@ export interface BenchStart {
   /** Shows another part. */
   readonly go: (fragment: string) => void;
 }
+
+/** Findings about the cut name this instead of a parameter. */
+const CUT = 'process';
 
 /** Everything that the page shows and does for one job. */
 export function createBench({ job: start, tag, put, shop, route, go }: BenchStart): Bench {
@@ -140,12 +145,14 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
     focus,
     viewOf,
     fieldOf,
+    nameOf: (path) => (path === CUT ? 'kerf and speed' : fieldOf(path)?.title.toLowerCase()),
     applying: steady(
       () => (family.value?.fields ?? []).filter((field) => fieldApplies(field, print.understood.value)),
       sameItems,
     ),
     goTo: (path) => {
-      const control = document.getElementById(`drawn-${path}`) ?? document.getElementById(`list-${path}`);
+      const ids = path === CUT ? ['cut-kerf'] : [`drawn-${path}`, `list-${path}`];
+      const control = ids.map((id) => document.getElementById(id)).find((found) => found !== null);
       control?.closest('details')?.setAttribute('open', '');
       control?.focus();
       control?.scrollIntoView({ block: 'nearest' });

@@ -31,6 +31,8 @@ export interface CutFigure {
 }
 
 export interface Cut {
+  /** What was given for this plate; everything else is the chart's. */
+  readonly given: ReadonlySignal<Given>;
   readonly figures: ReadonlySignal<readonly CutFigure[]>;
   readonly processClass: ReadonlySignal<string>;
   readonly classes: readonly string[];
@@ -41,7 +43,7 @@ export interface Cut {
 
 type Member = ProcessField['name'] | 'processClass';
 
-type Given = Omit<Partial<Job['choices']['process'][number]>, 'material' | 'thickness'>;
+export type Given = Omit<Partial<Job['choices']['process'][number]>, 'material' | 'thickness'>;
 
 interface PlateKey {
   readonly material: string;
@@ -110,6 +112,7 @@ export function createCut(from: {
 
   return {
     classes: shop.chart.classes.map(({ id }) => id),
+    given: computed(() => givenNow()?.given ?? {}),
     processClass: computed(() => value.value?.process.processClass ?? ''),
     figures: computed(() => {
       const settled = value.value?.process.settings;

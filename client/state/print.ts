@@ -113,6 +113,9 @@ export function createPrint(from: {
 
   const problems = computed(() => ({ ...drawProblems(run.value), ...entries.problems.value }));
 
+  const shownSays = (): string =>
+    good.value === undefined ? 'There is no drawing yet.' : 'This is the last good drawing.';
+
   return {
     run,
     understood: computed(() => ran.value?.understood ?? {}),
@@ -123,10 +126,10 @@ export function createPrint(from: {
       const [field] = Object.keys(problems.value);
       if (field !== undefined) {
         const title = family.value?.fields.find(({ path }) => path === field)?.title ?? field;
-        return `${title}: not drawn as typed. This is the last good drawing.`;
+        return `${title}: not drawn as typed. ${shownSays()}`;
       }
       return run.value !== undefined && run.value.value === undefined
-        ? 'These sizes give no part. This is the last good drawing.'
+        ? `These sizes give no part. ${shownSays()}`
         : undefined;
     }),
     notes: steadyList(() =>

@@ -12,7 +12,7 @@ import type { Unit } from '../../parts-library/units/index.js';
 import { isObject } from './values.js';
 
 /** What was entered, each value as it was understood; nothing is added that was not entered. */
-function understoodOf(entered: JsonObject, understood: JsonObject): JsonObject {
+export function understoodOf(entered: JsonObject, understood: JsonObject): JsonObject {
   return Object.fromEntries(
     Object.entries(entered).map(([name, value]): [string, Json] => {
       const meant = understood[name];
