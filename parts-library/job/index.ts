@@ -47,6 +47,7 @@ export {
   type PrintSpecs,
   type Progress,
   type StageName,
+  type UncheckedRequest,
 } from './run-part.js';
 export { requestForRow } from './run-row.js';
 export { jobSchema } from './schema.js';

@@ -8,8 +8,10 @@ import {
 } from '../files/index.js';
 import { isCut, type Finding } from '../model/index.js';
 import type { Unit } from '../units/index.js';
+import { isOverridden } from './overrides.js';
 import { printOf } from './part-print.js';
 import type { PartRun, PartValue } from './run-part.js';
+import type { Override } from './types.js';
 
 export interface PartFile {
   /** Without folder, for example `adapter-plate.cut.dxf`. */
@@ -25,6 +27,8 @@ export interface PartFilesOptions {
   readonly unit?: Unit;
   /** Start of the names; the family's id when absent. */
   readonly baseName?: string;
+  /** Stops that a person has accepted withhold nothing; each file says who accepted what and why. */
+  readonly overrides?: readonly Override[];
   /** Writes what stop findings would withhold, with those findings in every file. */
   readonly despiteFindings?: boolean;
 }
@@ -52,14 +56,16 @@ export type PartFiles =
 export function partFiles(run: PartRun, options: PartFilesOptions = {}): PartFiles {
   const stops = run.findings.filter(({ level }) => level === 'stop');
   if (run.value === undefined) return { ok: false, stops, says: 'There is no part to write files of.' };
-  if (stops.length > 0 && options.despiteFindings !== true) {
+  const { overrides = [] } = options;
+  const open = stops.filter((stop) => !isOverridden(stop, overrides));
+  if (open.length > 0 && options.despiteFindings !== true) {
     return {
       ok: false,
-      stops,
-      says: `${stops.length === 1 ? 'A stop finding withholds' : `${stops.length} stop findings withhold`} the files.`,
+      stops: open,
+      says: `${open.length === 1 ? 'A stop finding withholds' : `${open.length} stop findings withhold`} the files.`,
     };
   }
-  const warnings = stops.map(({ title, says }) => `STOP FINDING, written despite it: ${title}. ${says}`);
+  const warnings = stops.map((stop) => wordStop(stop, overrides));
   const { value } = run;
   const missing = contoursWithoutPath(value);
   const base = { baseName: safeBaseName(options.baseName ?? run.family) };
@@ -101,6 +107,14 @@ export function partFiles(run: PartRun, options: PartFilesOptions = {}): PartFil
     files,
     withoutCut: `No cut path is written: ${missing.join(', ')} cannot be cut with a lead-in.`,
   };
+}
+
+/** A stop as the files carry it. */
+function wordStop(stop: Finding, overrides: readonly Override[]): string {
+  const override = overrides.find((one) => isOverridden(stop, [one]));
+  const accepted =
+    override === undefined ? 'written despite it' : `accepted ${override.date}, "${override.reason}"`;
+  return `STOP FINDING, ${accepted}: ${stop.title}. ${stop.says}`;
 }
 
 /** Names of contours of the part that the plan does not cut. */

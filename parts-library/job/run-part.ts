@@ -27,8 +27,9 @@ import type { Nest } from '../plate/index.js';
 import type { Unit } from '../units/index.js';
 import { createFormat } from './format.js';
 import { makeNest } from './nests.js';
-import { readProcess, type GivenProcess } from './process-choice.js';
+import { readProcess, type GivenProcess, type ProcessInput } from './process-choice.js';
 import { settleProcess, type SettledProcess } from './process.js';
+import { provePart } from './prove-part.js';
 import { wordProblems } from './read-problems.js';
 import type { ShopFacts } from './shop.js';
 
@@ -42,10 +43,14 @@ export interface PartRequest {
   readonly unit: Unit;
   readonly name?: string;
   readonly quantity?: number;
-  /** A `ProcessInput`. */
-  readonly process?: unknown;
+  readonly process?: ProcessInput;
   /** The row of the job that it comes from. */
   readonly rowId?: string;
+}
+
+/** The same from the network or a file, the process not looked at yet. */
+export interface UncheckedRequest extends Omit<PartRequest, 'process'> {
+  readonly process?: unknown;
 }
 
 /** Stages in order; a run may stop after any of them and go on later. */
@@ -54,7 +59,7 @@ export type StageName = (typeof STAGES)[number];
 
 /** A run so far: plain data, so that it can be kept and taken further. */
 export interface Progress {
-  readonly request: PartRequest;
+  readonly request: UncheckedRequest;
   readonly shop: ShopFacts;
   readonly format: Format;
   /** Stages done. */
@@ -138,6 +143,8 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
     const drawn = guarded('draw', undefined, () => read.draw({ format }));
     const part = drawn.value;
     if (part === undefined) return { findings: drawn.findings };
+    const unsound = provePart(part);
+    if (unsound.length > 0) return { findings: [...drawn.findings, ...unsound] };
     const named: Part = {
       ...part,
       ...(request.name === undefined ? {} : { name: request.name }),
@@ -190,7 +197,7 @@ const MOST_COPIES = 10_000;
 /** Longest name of a part. */
 const LONGEST_NAME = 200;
 
-function readNaming({ name, quantity }: PartRequest): readonly FieldProblem[] {
+function readNaming({ name, quantity }: UncheckedRequest): readonly FieldProblem[] {
   const problems: FieldProblem[] = [];
   // Control characters would break a comment line of a cut file.
   if (name !== undefined && !/^\P{Cc}{1,200}$/u.test(name)) {
@@ -236,7 +243,7 @@ function guarded<T>(stage: Stage, nothing: T, run: () => Staged<T>): Staged<T> {
 }
 
 /** A run at its start. */
-export function startRun(request: PartRequest, shop: ShopFacts): Progress {
+export function startRun(request: UncheckedRequest, shop: ShopFacts): Progress {
   return { request, shop, format: createFormat(request.unit), done: [], problems: [], findings: [] };
 }
 
@@ -308,6 +315,6 @@ export function resultOf(progress: Progress): PartRun {
  * never throws on what was typed
  * @example runPart({ family: 'adapter-plate', parameters: { outside: 150 }, unit: 'mm' }, startingShop)
  */
-export function runPart(request: PartRequest, shop: ShopFacts): PartRun {
+export function runPart(request: UncheckedRequest, shop: ShopFacts): PartRun {
   return resultOf(continueRun(startRun(request, shop)));
 }

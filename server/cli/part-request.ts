@@ -1,5 +1,5 @@
 // From flags and a parameter file to what the one-part flow is asked.
-import { guardJson, isObject, PROCESS_FIELDS, type PartRequest } from '../../parts-library/job/index.js';
+import { guardJson, isObject, PROCESS_FIELDS, type UncheckedRequest } from '../../parts-library/job/index.js';
 import type { Family } from '../../parts-library/parts/index.js';
 import type { Json, JsonObject } from '../../parts-library/model/index.js';
 import { flagName } from './flags.js';
@@ -9,7 +9,7 @@ import { settable } from './part-flags.js';
 export type Flags = ReadonlyMap<string, string | true>;
 
 export interface AskedPart {
-  readonly request: PartRequest;
+  readonly request: UncheckedRequest;
   readonly dxf: 'r12' | 'r2000';
   readonly dxfUnit: 'mm' | 'in';
   readonly problems: readonly InputProblem[];
@@ -47,7 +47,7 @@ export function askedPart(family: Family, flags: Flags, file: unknown): AskedPar
     return value === undefined ? [] : [[field.name, value] as const];
   });
   const processClass = textOf(flags, 'process');
-  const process: PartRequest['process'] = {
+  const process: UncheckedRequest['process'] = {
     ...whole.process,
     ...Object.fromEntries(given),
     ...(processClass === undefined ? {} : { processClass }),

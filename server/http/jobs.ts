@@ -163,8 +163,7 @@ export function jobRoutes({ jobs, shop, computedWith }: JobRoutes): Router {
     }),
   );
 
-  const runOfRow = async (request: Request): Promise<PartRun> => {
-    const job = await requireJob(request);
+  const runOfRow = async (request: Request, job: Job): Promise<PartRun> => {
     const rowId = String(request.params['rowId']);
     const row = job.rows.find((one) => one.id === rowId);
     if (row === undefined) throw notFound(`Job "${job.id}" has no row "${rowId}".`);
@@ -177,7 +176,7 @@ export function jobRoutes({ jobs, shop, computedWith }: JobRoutes): Router {
   router.get(
     '/:id/rows/:rowId',
     handler(async (request, response) => {
-      response.json(summarise(await runOfRow(request)));
+      response.json(summarise(await runOfRow(request, await requireJob(request))));
     }),
   );
 
@@ -185,9 +184,12 @@ export function jobRoutes({ jobs, shop, computedWith }: JobRoutes): Router {
     '/:id/rows/:rowId/files',
     handler(async (request, response) => {
       const { dxf, dxfUnit, despiteFindings } = fileOptionsInAddress(request);
-      const run = await runOfRow(request);
+      const job = await requireJob(request);
+      const run = await runOfRow(request, job);
       const baseName = run.value?.part.name ?? run.family;
-      const files = requireFiles(partFiles(run, { dxf, unit: dxfUnit, despiteFindings, baseName }));
+      const files = requireFiles(
+        partFiles(run, { dxf, unit: dxfUnit, despiteFindings, baseName, overrides: job.overrides }),
+      );
       const kind = inAddress(request, 'file');
       if (kind === undefined) {
         response.json({

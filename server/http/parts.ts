@@ -8,7 +8,7 @@ import {
   summarise,
   type PartFile,
   type PartFiles,
-  type PartRequest,
+  type UncheckedRequest,
   type PartRun,
 } from '../../parts-library/job/index.js';
 import { findFamily, listFamilies, type Family } from '../../parts-library/parts/index.js';
@@ -43,7 +43,7 @@ export function readBody<S extends z.ZodType>(schema: S, body: unknown): z.outpu
 }
 
 /** The flow's own request from what was sent. */
-export function toPartRequest(family: Family, body: z.output<typeof partRequestSchema>): PartRequest {
+export function toPartRequest(family: Family, body: z.output<typeof partRequestSchema>): UncheckedRequest {
   const { parameters = {}, unit, name, quantity, process } = body;
   return {
     family: family.id,

@@ -13,6 +13,11 @@ export class StoreProblem extends Error {
 
 export type Database = Kysely<Tables>;
 
+export interface OpenedDatabase {
+  readonly database: Database;
+  readonly close: () => Promise<void>;
+}
+
 /** Keeps data in memory only, for tests. */
 export const IN_MEMORY = ':memory:';
 
@@ -25,7 +30,7 @@ const BUSY_MILLISECONDS = 5000;
  * @throws StoreProblem when it was made by a newer program, is no data file of ours, or cannot be opened; then it has
  * not been written to
  */
-export function openDatabase(file: string): Database {
+export function openDatabase(file: string): OpenedDatabase {
   try {
     if (file !== IN_MEMORY) {
       mkdirSync(dirname(file), { recursive: true });
@@ -39,7 +44,13 @@ export function openDatabase(file: string): Database {
       raw.close();
       throw error;
     }
-    return new Kysely<Tables>({ dialect: new SqliteDialect({ database: adapt(raw) }) });
+    const database = new Kysely<Tables>({ dialect: new SqliteDialect({ database: adapt(raw) }) });
+    const close = async (): Promise<void> => {
+      await database.destroy();
+      // The query builder closes only what it has used.
+      raw.close();
+    };
+    return { database, close };
   } catch (error) {
     if (error instanceof StoreProblem) throw error;
     const reason = error instanceof Error ? error.message : String(error);

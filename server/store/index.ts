@@ -24,12 +24,12 @@ export interface Store {
  * @throws StoreProblem when the file cannot be used
  */
 export function openStore(file: string, clock: () => number = Date.now): Store {
-  const database = openDatabase(file);
+  const { database, close } = openDatabase(file);
   const now = (): string => new Date(clock()).toISOString();
   return {
     jobs: createJobStore(database, now),
     shop: createShopStore(database, now),
     queue: createQueue(database, clock),
-    close: () => database.destroy(),
+    close,
   };
 }

@@ -5,6 +5,9 @@ import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
+/** Arguments of node that run the command line from its sources. */
+export const CLI: readonly string[] = ['--import', import.meta.resolve('tsx'), join(ROOT, 'server/cli.ts')];
+
 export interface Ran {
   readonly code: number | null;
   readonly out: string;
@@ -17,11 +20,7 @@ export function runCli(
   options: { readonly cwd?: string; readonly input?: string } = {},
 ): Promise<Ran> {
   return new Promise((resolve, reject) => {
-    const child = spawn(
-      process.execPath,
-      ['--import', import.meta.resolve('tsx'), join(ROOT, 'server/cli.ts'), ...args],
-      { cwd: options.cwd ?? ROOT },
-    );
+    const child = spawn(process.execPath, [...CLI, ...args], { cwd: options.cwd ?? ROOT });
     let out = '';
     let err = '';
     child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));
