@@ -1,5 +1,5 @@
 // Edge distance: bolt centre to the outside, and bolt to bolt.
-import { nearestOnContour } from '../geometry/index.js';
+import { containsPoint, nearestOnContour } from '../geometry/index.js';
 import { floorEdgeDistance, goodEdgeDistance, holeSpacing, minEdgeDistance } from '../handbook/index.js';
 import { outlineOf, type Finding, type Part } from '../model/index.js';
 import type { BoltPattern } from './bolt-holes.js';
@@ -9,11 +9,15 @@ import { digits, found, judge, quantity } from './findings.js';
 /** A distance computed to be exactly the limit is not below it, mm. */
 const NOISE = 1e-6;
 
-/** Least distance from any bolt centre of the pattern to the outline, and where. */
+/** Least distance from any bolt centre of the pattern to the outline, and where; negative outside the plate. */
 export function nearestEdge(part: Part, pattern: BoltPattern) {
   const outline = outlineOf(part).contour;
   return pattern.holes
-    .map((hole) => ({ hole, ...nearestOnContour(outline, hole.at) }))
+    .map((hole) => {
+      const { distance, point } = nearestOnContour(outline, hole.at);
+      const isOff = containsPoint(outline, hole.at) === 'outside';
+      return { hole, point, distance: isOff ? -distance : distance };
+    })
     .reduce((a, b) => (b.distance < a.distance - 1e-9 ? b : a));
 }
 
@@ -36,7 +40,10 @@ export function checkEdgeDistance(part: Part, pattern: BoltPattern, facts: Facts
       subject: { featureId: hole.featureId },
       anchor: { x: (hole.at.x + point.x) / 2, y: (hole.at.y + point.y) / 2 },
       field: 'edge',
-      title: `Edge distance ${facts.format.length(distance)}, ${facts.format.length(limit.value)} wanted for ${pattern.thread.name}`,
+      title:
+        distance <= 0
+          ? `Bolts for ${pattern.thread.name} lie off the plate`
+          : `Edge distance ${facts.format.length(distance)}, ${facts.format.length(limit.value)} wanted for ${pattern.thread.name}`,
       says:
         level === 'pass'
           ? 'Bolt centre to the nearest edge.'

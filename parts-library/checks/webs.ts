@@ -1,5 +1,12 @@
 // Webs: the metal left between openings, marks to be drilled, and the outside.
-import { circleContour, distanceBetweenContours, isCircle, type Contour } from '../geometry/index.js';
+import {
+  circleContour,
+  distanceBetweenContours,
+  isCircle,
+  nearestOnContour,
+  type Contour,
+  type Point,
+} from '../geometry/index.js';
 import type { Source } from '../handbook/index.js';
 import { isMark, outlineOf, type Finding, type Part } from '../model/index.js';
 import type { Facts } from './facts.js';
@@ -20,35 +27,59 @@ interface Hollow {
   readonly id: string;
   readonly name: string;
   readonly contour: Contour;
-  readonly isOutline: boolean;
+  /** Set for a round opening, whose distances have a closed form. */
+  readonly circle?: { readonly centre: Point; readonly radius: number } | undefined;
 }
 
-/** Openings as cut, marks as they will be drilled, and the outline. */
+interface Web {
+  readonly distance: number;
+  readonly at: Point;
+}
+
+/** From a round opening to another contour: its centre's distance less its radius, unless the two cross. */
+function webFromCircle(circle: { readonly centre: Point; readonly radius: number }, other: Contour): Web {
+  const nearest = nearestOnContour(other, circle.centre);
+  return { distance: Math.max(0, nearest.distance - circle.radius), at: nearest.point };
+}
+
+/** Exact least distance between two hollows, and where. */
+function webBetween(a: Hollow, b: Hollow): Web {
+  if (a.circle !== undefined && b.circle !== undefined) {
+    const between = Math.hypot(a.circle.centre.x - b.circle.centre.x, a.circle.centre.y - b.circle.centre.y);
+    // Apart, or one within the other: a bore inside its round outside.
+    const apart = between - a.circle.radius - b.circle.radius;
+    const within = Math.abs(a.circle.radius - b.circle.radius) - between;
+    if (apart > 0) return webFromCircle(a.circle, b.contour);
+    const small = a.circle.radius < b.circle.radius ? a : b;
+    return { distance: Math.max(0, within), at: (small.circle ?? a.circle).centre };
+  }
+  if (a.circle !== undefined) return webFromCircle(a.circle, b.contour);
+  if (b.circle !== undefined) return webFromCircle(b.circle, a.contour);
+  const gap = distanceBetweenContours(a.contour, b.contour);
+  return { distance: gap.distance, at: gap.from };
+}
+
+/** Openings as cut, marks as they will be drilled, a bore at its finished size, and the outline. */
 function hollowsOf(part: Part): readonly Hollow[] {
   const outline = outlineOf(part);
+  const round = (id: string, name: string, centre: Point, radius: number): Hollow => ({
+    id,
+    name,
+    contour: circleContour(centre, radius, 'opening'),
+    circle: { centre, radius },
+  });
   return [
-    { id: outline.id, name: 'the outside', contour: outline.contour, isOutline: true },
+    { id: outline.id, name: 'the outside', contour: outline.contour, circle: isCircle(outline.contour) },
     ...part.features.flatMap((feature): readonly Hollow[] => {
       if (feature.purpose === 'opening') {
-        // A bore that is machined later ends at its finished size.
         const circle = isCircle(feature.contour);
-        const contour =
-          circle !== undefined && feature.hole?.finish === 'bore'
-            ? circleContour(circle.centre, feature.hole.size / 2, 'opening')
-            : feature.contour;
-        return [{ id: feature.id, name: feature.name, contour, isOutline: false }];
+        return circle !== undefined && feature.hole?.finish === 'bore'
+          ? [round(feature.id, feature.name, circle.centre, feature.hole.size / 2)]
+          : [{ id: feature.id, name: feature.name, contour: feature.contour, circle }];
       }
-      if (isMark(feature) && feature.hole !== undefined) {
-        return [
-          {
-            id: feature.id,
-            name: feature.name,
-            contour: circleContour(feature.at, feature.hole.size / 2, 'opening'),
-            isOutline: false,
-          },
-        ];
-      }
-      return [];
+      return isMark(feature) && feature.hole !== undefined
+        ? [round(feature.id, feature.name, feature.at, feature.hole.size / 2)]
+        : [];
     }),
   ];
 }
@@ -58,12 +89,10 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
   const hollows = hollowsOf(part);
   const least = Math.max(part.thickness, 3);
   const wanted = Math.max(1.5 * part.thickness, 3);
-  let thinnest:
-    | { readonly a: Hollow; readonly b: Hollow; readonly gap: ReturnType<typeof distanceBetweenContours> }
-    | undefined;
+  let thinnest: { readonly a: Hollow; readonly b: Hollow; readonly gap: Web } | undefined;
   for (const [index, a] of hollows.entries()) {
     for (const b of hollows.slice(index + 1)) {
-      const gap = distanceBetweenContours(a.contour, b.contour);
+      const gap = webBetween(a, b);
       if (thinnest === undefined || gap.distance < thinnest.gap.distance) thinnest = { a, b, gap };
     }
   }
@@ -79,7 +108,7 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
       code: 'web',
       level,
       subject: { featureId: b.id },
-      anchor: gap.from,
+      anchor: gap.at,
       title:
         level === 'stop'
           ? `${b.name} breaks into ${a.name}`

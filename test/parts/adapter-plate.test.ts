@@ -171,6 +171,14 @@ describe('findings carry numbers that can be redone by hand', () => {
     expect(finding({ ...CART_ADAPTER, outside: 128 }, 'edge-distance')).toMatchObject({ level: 'stop' });
   });
 
+  test('bolts outside the plate are a stop, marks as well as holes', () => {
+    for (const holes of ['drill', 'clearance']) {
+      const { findings } = run({ ...CART_ADAPTER, holes, outside: 90 });
+      expect(findings.filter(({ level }) => level === 'stop').length).toBeGreaterThan(0);
+    }
+    expect(finding({ ...CART_ADAPTER, outside: 90 }, 'edge-distance').title).toMatch(/off the plate/);
+  });
+
   test('AISC 360-16 Table J3.4: a 1/2 in bolt wants 3/4 in of edge', () => {
     const parameters = {
       bolts: 4,

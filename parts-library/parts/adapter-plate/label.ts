@@ -12,15 +12,15 @@ const CLEAR = 2;
 /** Distance of the sampled points on the lettering's box, mm: with room round each nothing slips between. */
 const SAMPLE = 3;
 
-/** Points on the border and the middle line of a box round `centre`. */
-function boxPoints(centre: Point, width: number, height: number): readonly Point[] {
+/** Points on the border and the middle line of a box round the origin, corners first: they are the likeliest to be in the way. */
+function boxPoints(width: number, height: number): readonly Point[] {
   const along = (length: number): readonly number[] => {
     const steps = Math.max(1, Math.ceil(length / SAMPLE));
     return Array.from({ length: steps + 1 }, (_, step) => -length / 2 + (length * step) / steps);
   };
-  const xs = along(width).flatMap((x) => [-height / 2, 0, height / 2].map((y) => ({ x, y })));
-  const ys = along(height).flatMap((y) => [-width / 2, width / 2].map((x) => ({ x, y })));
-  return [...xs, ...ys].map(({ x, y }) => ({ x: centre.x + x, y: centre.y + y }));
+  const corners = [-width / 2, width / 2].flatMap((x) => [-height / 2, height / 2].map((y) => ({ x, y })));
+  const rows = along(width).flatMap((x) => [-height / 2, 0, height / 2].map((y) => ({ x, y })));
+  return [...corners, ...rows];
 }
 
 /** Under, over, beside the middle, then between the bolts; nearer and farther out on each. */
@@ -48,8 +48,12 @@ export function drawLabel(
   const hub = r.centre === undefined ? 0 : (r.centre.hub?.diameter ?? r.centre.finished) / 2;
   const inner = hub + (r.centre?.welded === true ? weldLegOf(p) : 0);
   const isClear = clearMetal(plain, CLEAR);
+  const box = boxPoints(width, height);
   const centre = candidatePlaces(r, inner).find((place) =>
-    boxPoints(place, width, height).every((point) => Math.hypot(point.x, point.y) >= inner && isClear(point)),
+    box.every(({ x, y }) => {
+      const point = { x: place.x + x, y: place.y + y };
+      return Math.hypot(point.x, point.y) >= inner && isClear(point);
+    }),
   );
   // A mark struck off the metal fires the torch into air: better no label than one that runs over an edge.
   if (centre === undefined) return undefined;
