@@ -343,7 +343,7 @@ describe('bad input exits 2, writes nothing and names the field, what was given 
   });
 });
 
-// Bolts 5 mm from the edge of 6 mm plate: far inside any edge distance.
+// M10 bolts 7 mm from the edge, less than one diameter: inside any edge distance.
 const TOO_NEAR = [
   'part',
   'adapter-plate',
@@ -354,7 +354,7 @@ const TOO_NEAR = [
   '--bolt',
   'M10',
   '--outside',
-  '120',
+  '124',
 ];
 
 describe('a stop finding', () => {

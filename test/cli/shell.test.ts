@@ -41,7 +41,7 @@ describe('fishplate in a shell', () => {
       '--bolt',
       'M10',
       '--outside',
-      '120',
+      '124',
     ]);
     expect(code).toBe(3);
   });
