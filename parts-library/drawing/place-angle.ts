@@ -1,5 +1,6 @@
 // Options for angular dimensions: an arc about the apex with arrows, extension lines along both rays (ISO 129-1).
 import type { AngularDimension } from '../model/index.js';
+import { segmentHitsBox } from './boxes.js';
 import type { DisplayItem, PathCommand } from './display-list.js';
 import {
   arrowPath,
@@ -194,6 +195,15 @@ function optionAt(
     ...rayOf(desk, arc, radius, arc.start),
     ...rayOf(desk, arc, radius, arc.start + arc.sweep),
   ];
+  // A narrow angle's own rays would run through a wide text between them.
+  for (let i = 0; i < extensions.length; i += 4) {
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = extensions.slice(i, i + 4);
+    if (segmentHitsBox(box, x1, y1, x2, y2)) return Infinity;
+  }
+  for (let i = 0; i < lines.length; i += 4) {
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = lines.slice(i, i + 4);
+    if (segmentHitsBox(box, x1, y1, x2, y2)) return Infinity;
+  }
   const owner = words.dimensionId === undefined ? {} : { dimensionId: words.dimensionId };
   const draw = (): readonly DisplayItem[] => {
     const rays = Array.from({ length: extensions.length / 4 }, (_, i): readonly PathCommand[] => [
