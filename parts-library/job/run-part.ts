@@ -26,6 +26,7 @@ import { findFamily, listFamilies, type FieldProblem, type ReadValue } from '../
 import type { Nest } from '../plate/index.js';
 import type { Unit } from '../units/index.js';
 import { createFormat } from './format.js';
+import { readNaming } from './naming.js';
 import { makeNest } from './nests.js';
 import { readProcess, type GivenProcess, type ProcessInput } from './process-choice.js';
 import { settleProcess, type SettledProcess } from './process.js';
@@ -191,29 +192,6 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
           },
         },
 };
-
-/** Most copies of one part. */
-const MOST_COPIES = 10_000;
-/** Longest name of a part. */
-const LONGEST_NAME = 200;
-
-function readNaming({ name, quantity }: UncheckedRequest): readonly FieldProblem[] {
-  const problems: FieldProblem[] = [];
-  // Control characters would break a comment line of a cut file.
-  if (name !== undefined && !/^\P{Cc}{1,200}$/u.test(name)) {
-    problems.push({
-      field: 'name',
-      says: `The name is a text of 1 to ${LONGEST_NAME} characters, without line breaks.`,
-    });
-  }
-  if (quantity !== undefined && !(Number.isInteger(quantity) && quantity >= 1 && quantity <= MOST_COPIES)) {
-    problems.push({
-      field: 'quantity',
-      says: `The quantity is ${quantity}; accepted is a whole number, 1 to ${MOST_COPIES}.`,
-    });
-  }
-  return problems;
-}
 
 /** Runs a stage whose geometry may turn out impossible; that is a stop finding, not a failure of the program. */
 function guarded<T>(stage: Stage, nothing: T, run: () => Staged<T>): Staged<T> {

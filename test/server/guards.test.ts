@@ -3,6 +3,7 @@ import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { problemSchema } from '../../server/http/schemas.js';
 import { send, startBench, type Bench } from './running.js';
 
@@ -152,6 +153,18 @@ describe('the description of the interface', () => {
         '/api/shop': {},
       },
     });
+  });
+
+  it('refers to nothing that it does not hold', async () => {
+    const { text } = await send(bench, 'GET', '/openapi.json');
+    const { components } = z
+      .object({ components: z.object({ schemas: z.record(z.string(), z.unknown()) }) })
+      .parse(JSON.parse(text));
+    const wanted = new Set(
+      [...text.matchAll(/"\$ref":"#\/components\/schemas\/([^"]+)"/g)].map(([, name]) => name),
+    );
+    expect(wanted.size).toBeGreaterThan(4);
+    expect(Object.keys(components.schemas)).toEqual(expect.arrayContaining([...wanted]));
   });
 
   it('names every route that answers', async () => {

@@ -55,6 +55,8 @@ describe('a part', () => {
     const answer = await send(bench, 'POST', '/api/parts/adapter-plate', { body: adapter });
     expect(answer.status).toBe(200);
     const summary = summarySchema.parse(answer.json());
+    // Nothing comes back that the interface does not describe.
+    expect(summary).toEqual(answer.json());
     // π (57.35 − 1.6) + π (150 + 1.6) = 651.41
     expect(summary.cut.length).toBeCloseTo(651.41, 2);
     expect(summary.cut.pierces).toBe(2);
