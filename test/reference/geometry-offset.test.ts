@@ -56,6 +56,12 @@ const kinds: readonly Kind[] = [
 
 const factory = new GeometryFactory();
 
+/**
+ * The referee is asked at a distance a ten-millionth larger: where walls lie exactly twice the distance apart it loses
+ * whole pieces (seen against areas counted on a grid), and the area does not notice the difference.
+ */
+const nudge = 1.0000001;
+
 /** 64 chords to a quarter turn, and the source simplified by a thousandth of the distance instead of a hundredth. */
 const fine = new BufferParameters(64);
 fine.setSimplifyFactor(0.001);
@@ -144,7 +150,7 @@ describe.each(kinds)('offset of $name', (kind) => {
         const outline = areaOf(contour) > 0;
         const buffer = BufferOp.bufferOp(
           toJsts(flatten(contour, 2e-4)),
-          outline ? distance : -distance,
+          (outline ? distance : -distance) * nudge,
           fine,
         );
         // Signed like the source, so that closed pockets and islands subtract.
