@@ -37,11 +37,11 @@ function dataFolder(): string {
   return join(base === undefined || base === '' ? join(homedir(), '.local', 'share') : base, 'fishplate');
 }
 
-/** The built page: beside the built server, or in dist/ when run from sources. */
+/** The built page: in dist/ when run from sources, beside the built server otherwise. Only a built one has assets/. */
 function pageFolder(): string | undefined {
-  return ['../../client', '../../dist/client']
+  return ['../../dist/client', '../../client']
     .map((place) => fileURLToPath(new URL(place, import.meta.url)))
-    .find((folder) => existsSync(join(folder, 'index.html')));
+    .find((folder) => existsSync(join(folder, 'assets')));
 }
 
 function readPort(text: string | true | undefined): number | InputProblem {
