@@ -1,20 +1,31 @@
 // Inside, outside or on the line: points in contours and contours in contours.
-import { nearestWithin, packContours, packedContains } from './pack.js';
+import { nearestWithin, packContours, packedContains, type PackedContours } from './pack.js';
 import { distanceBetweenContours } from './distance.js';
 import { onContour } from './tolerances.js';
 import type { Contour, Point } from './types.js';
+
+/** Contours already laid flat; a contour never changes. */
+const laidFlat = new WeakMap<Contour, PackedContours>();
+
+function packed(contour: Contour): PackedContours {
+  const before = laidFlat.get(contour);
+  if (before !== undefined) return before;
+  const flat = packContours([contour]);
+  laidFlat.set(contour, flat);
+  return flat;
+}
 
 export type Side = 'inside' | 'outside' | 'on';
 
 /**
  * Where a point lies: 'on' within `tolerance` mm of the contour, else inside or outside the area it encloses,
- * whichever way it runs. For many points on one contour use `packContours` and `packedContains`.
+ * whichever way it runs.
  * @example containsPoint(circleContour({ x: 0, y: 0 }, 10, 'opening'), { x: 10, y: 0 }) is 'on'
  */
 export function containsPoint(contour: Contour, p: Point, tolerance: number = onContour): Side {
-  const packed = packContours([contour]);
-  if (nearestWithin(packed, p.x, p.y, 2 * tolerance) <= tolerance) return 'on';
-  return packedContains(packed, p.x, p.y) ? 'inside' : 'outside';
+  const flat = packed(contour);
+  if (nearestWithin(flat, p.x, p.y, 2 * tolerance) <= tolerance) return 'on';
+  return packedContains(flat, p.x, p.y) ? 'inside' : 'outside';
 }
 
 /**

@@ -49,9 +49,16 @@ export function vertexAt(contour: readonly Vertex[], index: number): Vertex {
   return vertex;
 }
 
+/** Segments already worked out. A shape never changes, so its segments do not, and one drawing asks for them often. */
+const known = new WeakMap<object, readonly Segment[]>();
+
 /** All segments in order of travel; segment i leaves vertex i. A path of n vertices has n - 1, a contour n. */
-export function segmentsOf(shape: Contour | OpenPath): Segment[] {
-  return 'vertices' in shape ? segmentsAlong(shape.vertices, false) : segmentsAlong(shape, true);
+export function segmentsOf(shape: Contour | OpenPath): readonly Segment[] {
+  const before = known.get(shape);
+  if (before !== undefined) return before;
+  const segments = 'vertices' in shape ? segmentsAlong(shape.vertices, false) : segmentsAlong(shape, true);
+  known.set(shape, segments);
+  return segments;
 }
 
 /** The segments along a list of vertices that need not be a valid contour. */
