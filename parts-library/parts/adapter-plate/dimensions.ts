@@ -17,6 +17,8 @@ const within = (context: DrawContext, mm: number, plusMinus: number | undefined)
     ? context.format.bare(mm)
     : `${context.format.bare(mm)} ±${context.format.bare(plusMinus)}`;
 
+type EdgeToEdge = Extract<Tagged, { readonly way: 'edges' | 'across' }>;
+
 /** The reading of the pattern, drawn where the caliper was put. */
 function measured(
   { pattern, circle }: ResolvedPattern,
@@ -42,6 +44,18 @@ function measured(
       y: from.y + ((towards.y - from.y) * by) / length,
     };
   };
+  /** From edge to edge of two holes; `inwards` 1 between the near edges, -1 over the far ones, 0 at the centres. */
+  const between = (to: Point, edge: EdgeToEdge, inwards: number): Dimension => {
+    const by = ((edge.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter) / 2) * inwards;
+    return {
+      ...base,
+      kind: 'linear',
+      from: shifted(first, to, by),
+      to: shifted(to, first, by),
+      along: 'aligned',
+      text: within(context, edge.distance, edge.plusMinus),
+    };
+  };
   if (reading === undefined) return asCircle();
   switch (reading.way) {
     case 'steps': {
@@ -55,32 +69,11 @@ function measured(
         text: within(context, reading.distance, reading.plusMinus),
       };
     }
-    case 'edges': {
-      const to = other(reading.step);
-      const by =
-        ((reading.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter) / 2) *
-        (reading.side === 'near' ? 1 : -1);
-      return {
-        ...base,
-        kind: 'linear',
-        from: shifted(first, to, by),
-        to: shifted(to, first, by),
-        along: 'aligned',
-        text: within(context, reading.distance, reading.plusMinus),
-      };
-    }
+    case 'edges':
+      return between(other(reading.step), reading, reading.side === 'near' ? 1 : -1);
     case 'across': {
-      const to = other(Math.floor(holes.length / 2));
-      const hole = reading.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter;
-      const by = reading.side === 'centres' ? 0 : reading.side === 'near' ? hole / 2 : -hole / 2;
-      return {
-        ...base,
-        kind: 'linear',
-        from: shifted(first, to, by),
-        to: shifted(to, first, by),
-        along: 'aligned',
-        text: within(context, reading.distance, reading.plusMinus),
-      };
+      const inwards = { centres: 0, near: 1, far: -1 } as const;
+      return between(other(Math.floor(holes.length / 2)), reading, inwards[reading.side]);
     }
     case 'from-bore':
       return {

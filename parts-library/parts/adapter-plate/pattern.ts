@@ -9,7 +9,8 @@ import {
   findThread,
   type BoltCircle,
 } from '../../handbook/index.js';
-import { LARGEST_CIRCLE, SMALLEST_CIRCLE, type AdapterPlate, type Pattern } from './parameters.js';
+import type { AdapterPlate, Pattern } from './parameters.js';
+import { LARGEST_CIRCLE, SMALLEST_CIRCLE } from './pattern-fields.js';
 
 export interface ResolvedPattern {
   readonly pattern: BoltPattern;

@@ -1,0 +1,112 @@
+// The fields of one bolt pattern, first or second.
+import type { FieldKit } from '../fields/index.js';
+
+/** Bolt circles that make sense on a small vehicle, mm. */
+export const SMALLEST_CIRCLE = 10;
+export const LARGEST_CIRCLE = 2000;
+
+const HOLE_FITS = [
+  { value: 'close', label: 'Close' },
+  { value: 'normal', label: 'Normal' },
+  { value: 'loose', label: 'Loose' },
+] as const;
+
+const CIRCLE_HELP =
+  'The circle through the hole centres, typed the way it was measured: circle 110; adjacent 55.84 ±0.1; every-2nd 90.35; ' +
+  'near-edges 47.3 hole 8.5; far-edges 64.3 hole 8.5; both of these separated by a semicolon, so that the hole size cancels; ' +
+  'across 110 (opposite holes); from-bore 20.5 bore 57.15 hole 8.5; centres (0,55) (-52,17) and so on.';
+
+/** The fields of one bolt pattern, first or second. */
+export function patternFields(
+  f: FieldKit,
+  group: string,
+  start: { bolts: number; circle: string; bolt: string },
+) {
+  return {
+    bolts: f.count.given({
+      title: 'Bolts',
+      help: 'How many bolts share the circle.',
+      measuring: 'Count the holes.',
+      group,
+      min: 2,
+      max: 24,
+      default: start.bolts,
+    }),
+    boltCircle: f.measure.given({
+      title: 'Bolt circle',
+      help: CIRCLE_HELP,
+      measuring:
+        'Measure the widest pair of holes that the caliper reaches, inside and outside of the same pair; their mean is the centre distance.',
+      group,
+      min: SMALLEST_CIRCLE,
+      max: LARGEST_CIRCLE,
+      suggestions: [
+        'circle',
+        'adjacent',
+        'every-2nd',
+        'near-edges',
+        'far-edges',
+        'across',
+        'from-bore',
+        'centres',
+      ],
+      default: start.circle,
+    }),
+    bolt: f.thread.given({
+      title: 'Bolt',
+      help: 'Thread of the bolts, for example M10, M10x1.25, 3/8-16.',
+      measuring: 'Caliper over the threads, then a thread gauge or a known nut.',
+      group,
+      default: start.bolt,
+    }),
+    holes: f.holes.given({
+      title: 'Holes',
+      help: 'clearance: cut to the clearance size; tapped: marked, drilled and tapped; drill: a centre mark to drill the clearance size from; or a diameter to cut.',
+      group,
+      min: 1,
+      max: 200,
+      default: 'clearance',
+    }),
+    holeFit: f.choice({
+      title: 'Hole fit',
+      help: 'How much larger than the bolt a clearance hole is (ISO 273, ASME B18.2.8).',
+      group,
+      choices: HOLE_FITS,
+      default: 'normal',
+    }),
+    threadPercent: f.percent.maybe({
+      title: 'Thread percent',
+      help: 'Percent of full thread for the tap drill; about 65 eases tapping in plate and costs little strength. Left out, the usual chart drill is taken.',
+      group,
+      min: 50,
+      max: 85,
+      appliesWhen: { field: 'holes', values: ['tapped'] },
+    }),
+    clocking: f.angle.given({
+      title: 'First hole at',
+      help: 'Angle of the first hole, counter-clockwise from the right; 90 puts it on top.',
+      group,
+      min: -360,
+      max: 360,
+      default: '90',
+    }),
+    boltedHole: f.length.maybe({
+      title: 'Hole in the bolted part',
+      help: 'Diameter of the holes in the sprocket, disc or wheel that is bolted on. With it the fit of the two patterns is judged.',
+      measuring: 'Caliper jaws inside one hole, two directions; the smaller reading counts.',
+      group,
+      min: 1,
+      max: 200,
+    }),
+    boltedBore: f.length.maybe({
+      title: 'Bore of the bolted part',
+      help: 'Centre hole of the part that is bolted on, on the face that seats here. With it the hub and its weld are judged for room.',
+      measuring: 'Caliper jaws inside the bore.',
+      group,
+      min: 1,
+      max: 1000,
+    }),
+  };
+}
+
+/** One schema for the whole part. Lengths in mm or as typed. */
