@@ -165,7 +165,8 @@ export function createFieldKit(unit: Unit) {
         return fromReading(ctx, input, reading, (value) => ({
           typed,
           metric: writeMeasure(value, 'mm'),
-          measure: value,
+          // The words as typed, so that reading it back changes nothing.
+          measure: { ...value, typed },
         }));
       }),
   );
