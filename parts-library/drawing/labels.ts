@@ -1,8 +1,8 @@
 // Labels and the choice of where each stands: every label brings its options, and the cheapest set that does
 // not collide is looked for by greedy choice and repair. Nothing here is random, so the same print comes out alike.
-import { boxesOverlap, segmentHitsBox, segmentsCross, type Box } from './boxes.js';
+import type { Box } from './boxes.js';
 import type { DisplayItem } from './display-list.js';
-import type { Extent } from './scene.js';
+import { COLLISION, pairCost, reachOf, type Chosen } from './label-pairs.js';
 
 /** One way to place a label. Lines are x1, y1, x2, y2, … in sheet units. */
 export interface Option {
@@ -57,86 +57,6 @@ export const moreOptions = (first: Options, second: Options): Options => ({
   at: (i, below) => (i < first.count ? first.at(i, below) : second.at(i - first.count, below)),
 });
 
-/** Cost of two texts on each other, of a line through a text: never accepted while anything else is possible. */
-const TEXT_ON_TEXT = 4000;
-const LINE_THROUGH_TEXT = 2500;
-/** Costs of crossing lines, in font sizes of leader length. */
-const LINE_ACROSS_LINE = 40;
-const STRIP_ON_STRIP = 30;
-const EXTENSION_ACROSS_LINE = 10;
-const EXTENSION_ACROSS_EXTENSION = 3;
-
-/** At or above this a pair of labels collides. */
-const COLLISION = LINE_THROUGH_TEXT;
-
-interface Chosen {
-  readonly option: Option;
-  readonly reach: Extent;
-}
-
-function reachOf(option: Option): Extent {
-  let { minX, minY, maxX, maxY } = option.strip ?? option.box;
-  for (const lines of [option.lines, option.extensions]) {
-    for (let i = 0; i < lines.length; i += 2) {
-      const x = lines[i] ?? 0;
-      const y = lines[i + 1] ?? 0;
-      if (x < minX) minX = x;
-      if (x > maxX) maxX = x;
-      if (y < minY) minY = y;
-      if (y > maxY) maxY = y;
-    }
-  }
-  const { box } = option;
-  return {
-    minX: Math.min(minX, box.minX),
-    minY: Math.min(minY, box.minY),
-    maxX: Math.max(maxX, box.maxX),
-    maxY: Math.max(maxY, box.maxY),
-  };
-}
-
-function countHits(lines: readonly number[], box: Box): number {
-  let hits = 0;
-  for (let i = 0; i < lines.length; i += 4) {
-    if (segmentHitsBox(box, lines[i] ?? 0, lines[i + 1] ?? 0, lines[i + 2] ?? 0, lines[i + 3] ?? 0)) hits++;
-  }
-  return hits;
-}
-
-function countCrossed(a: readonly number[], b: readonly number[]): number {
-  let crossed = 0;
-  for (let i = 0; i < a.length; i += 4) {
-    const ax = a[i] ?? 0;
-    const ay = a[i + 1] ?? 0;
-    const bx = a[i + 2] ?? 0;
-    const by = a[i + 3] ?? 0;
-    for (let j = 0; j < b.length; j += 4) {
-      if (segmentsCross(ax, ay, bx, by, b[j] ?? 0, b[j + 1] ?? 0, b[j + 2] ?? 0, b[j + 3] ?? 0)) crossed++;
-    }
-  }
-  return crossed;
-}
-
-function pairCost(a: Chosen, b: Chosen): number {
-  if (a.reach.maxX <= b.reach.minX || b.reach.maxX <= a.reach.minX) return 0;
-  if (a.reach.maxY <= b.reach.minY || b.reach.maxY <= a.reach.minY) return 0;
-  const one = a.option;
-  const two = b.option;
-  let cost = boxesOverlap(one.box, two.box) ? TEXT_ON_TEXT : 0;
-  const through =
-    countHits(one.lines, two.box) +
-    countHits(two.lines, one.box) +
-    countHits(one.extensions, two.box) +
-    countHits(two.extensions, one.box);
-  cost += through * LINE_THROUGH_TEXT;
-  if (one.strip !== null && two.strip !== null && boxesOverlap(one.strip, two.strip)) cost += STRIP_ON_STRIP;
-  cost += countCrossed(one.lines, two.lines) * LINE_ACROSS_LINE;
-  cost +=
-    (countCrossed(one.lines, two.extensions) + countCrossed(one.extensions, two.lines)) *
-    EXTENSION_ACROSS_LINE;
-  return cost + countCrossed(one.extensions, two.extensions) * EXTENSION_ACROSS_EXTENSION;
-}
-
 export interface Arrangement {
   /** One for each label; null where it was left out. */
   readonly chosen: readonly (Option | null)[];
@@ -151,6 +71,7 @@ const SWEEPS = 5;
 /** How many of the dearest labels may insist on their own best place, and from which cost on. */
 const INSISTING = 4;
 const WORTH_INSISTING = 10;
+const WORTH_GAINING = 4;
 
 /** What a label that must stand and has no place adds to the whole. */
 const NO_PLACE = 5000;
@@ -187,7 +108,7 @@ export function arrange(labels: readonly Label[]): Arrangement {
     let cost = candidate.option.cost;
     for (let j = 0; j < chosen.length && cost < enough; j++) {
       const other = chosen[j] ?? null;
-      if (other !== null && j !== i) cost += pairCost(candidate, other);
+      if (other !== null && j !== i) cost += pairCost(candidate, other, enough - cost);
     }
     return cost;
   };
@@ -259,21 +180,24 @@ export function arrange(labels: readonly Label[]): Arrangement {
     chosen.fill(null);
     choose(i);
     const alone = chosen[i] ?? null;
-    before.forEach((choice, j) => {
-      chosen[j] = j === i ? alone : choice;
-    });
-    if (alone === null || alone === before[i]) return now;
+    const restore = (): number => {
+      before.forEach((choice, j) => {
+        chosen[j] = choice;
+      });
+      return now;
+    };
+    restore();
+    const mine = before[i] ?? null;
+    if (alone === null) return now;
+    if (mine !== null && costAmong(mine, i, Infinity) < alone.option.cost + WORTH_GAINING) return now;
+    chosen[i] = alone;
     const crowded = labels.flatMap((_, j) => {
       const other = j === i ? null : (chosen[j] ?? null);
       return other !== null && pairCost(alone, other) > 0 ? [j] : [];
     });
-    for (const j of [...crowded, i, ...crowded]) choose(j);
+    for (const j of [...crowded, i]) choose(j);
     const after = total();
-    if (after < now - 1e-9) return after;
-    before.forEach((choice, j) => {
-      chosen[j] = choice;
-    });
-    return now;
+    return after < now - 1e-9 ? after : restore();
   };
 
   settle(SWEEPS);

@@ -3,10 +3,11 @@
 import type { Dimension, Ghost } from '../model/index.js';
 import { measureWords, type Desk, type Words } from './desk.js';
 import { listOptions, moreOptions, type Label, type Options } from './labels.js';
+import { spanOf } from './linear-frame.js';
 import { angleOptions } from './place-angle.js';
 import { balloonOptions, type Numbered } from './place-balloon.js';
 import { latticeOptions, leaderOptions, type LeaderText } from './place-leader.js';
-import { linearOptions, spanOf } from './place-linear.js';
+import { linearOptions } from './place-linear.js';
 import { scaleBarOptions } from './scale-bar.js';
 import { ghostTips, leaderTips, nearestTip, roundTipFor, roundTips } from './tips.js';
 

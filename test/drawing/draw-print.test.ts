@@ -289,15 +289,30 @@ describe('sheets', () => {
     }
   });
 
-  test('notes that do not fit are counted, with their numbers and their place', () => {
-    const input = onPaper(crowdedAdapter(150, 5), a4);
-    const long = input.notes?.map((note) => ({ ...note, says: `${note.says} `.repeat(4) }));
-    const full = draw({ ...input, notes: long ?? [] });
-    const words = textsOf(full)
+  const noteWords = (list: DisplayList): string =>
+    textsOf(list)
       .filter(({ role }) => role === 'note')
       .map(({ text }) => text)
       .join(' ');
-    expect(words).toMatch(/\d more, numbers \d to 8: with this print on the bench\./);
+  const longer = (times: number): DisplayList => {
+    const input = onPaper(crowdedAdapter(150, 5), a4);
+    const notes = input.notes?.map((note) => ({
+      ...note,
+      title: `${note.title} `.repeat(times).trim(),
+      says: `${note.says} `.repeat(4),
+    }));
+    return draw({ ...input, notes: notes ?? [] });
+  };
+
+  test('long notes keep their titles; it is said whose words are missing and where they are', () => {
+    const words = noteWords(longer(1));
+    expect(words).toMatch(/Words and sources of \d to 8: with this print on the bench\./);
+    expect(words).toMatch(/Bearing 41 MPa, 12 % used/);
+  });
+
+  test('titles that do not fit are counted, with their numbers and their place', () => {
+    const words = noteWords(longer(12));
+    expect(words).toMatch(/\d more, \d to 8, and all words: with this print on the bench\./);
     expect(words).not.toMatch(/Bearing 41 MPa/);
   });
 

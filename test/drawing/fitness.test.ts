@@ -154,6 +154,7 @@ describe('any set of dimensions', () => {
     'lobe R18',
     't 6',
     'flat 110.0',
+    '⌀57.35, slip to weld; cut ⌀56.95, grind',
   );
   const place = fc.tuple(fc.double({ min: 0.1, max: 0.95, noNaN: true }), degrees);
 
