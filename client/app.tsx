@@ -27,6 +27,15 @@ function useKeys(bench: Bench): void {
   }, [bench]);
 }
 
+/** The window is called what is on the sheet. */
+function useTitle(bench: Bench): void {
+  const name = bench.row.value?.name;
+  const job = bench.edits.job.value.name;
+  useEffect(() => {
+    document.title = name === undefined ? job : `${name}, ${job}`;
+  }, [name, job]);
+}
+
 function Print() {
   return (
     <div class="frame">
@@ -42,6 +51,7 @@ function Print() {
 
 export function App({ bench }: { readonly bench: Bench }) {
   useKeys(bench);
+  useTitle(bench);
   const row = bench.row.value;
   return (
     <BenchContext.Provider value={bench}>

@@ -4,7 +4,7 @@ import { useBench } from '../state/bench-context.js';
 import { EntryPlate } from './entry-plate.js';
 import type { Place } from './places.js';
 
-/** Touch target, CSS pixels; the control's box may be smaller, what takes the finger is not. */
+/** Least width of what takes a finger, CSS pixels. */
 const TARGET = 44;
 
 export function EntryOnDrawing({ place }: { readonly place: Place }) {
@@ -23,7 +23,7 @@ export function EntryOnDrawing({ place }: { readonly place: Place }) {
           left: `${place.x}px`,
           top: `${place.y}px`,
           width: `${Math.max(TARGET, place.width + 12)}px`,
-          height: `${Math.max(TARGET, place.height)}px`,
+          height: `${place.reach}px`,
           '--text-width': `${place.width + 12}px`,
           rotate: `${place.degrees}deg`,
         }}
@@ -32,6 +32,7 @@ export function EntryOnDrawing({ place }: { readonly place: Place }) {
           view={view}
           ids={{ id, describedBy: `${id}-echo ${id}-problem card-words` }}
           where="drawing"
+          ghost={place.text}
           label={`${view.field.title}, on the drawing ${place.text}`}
         />
       </div>

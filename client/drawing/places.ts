@@ -10,9 +10,15 @@ export interface Place {
   readonly width: number;
   readonly height: number;
   readonly degrees: number;
+  /** Height that takes a finger: as tall as a target where there is room, less where another text stands close. */
+  readonly reach: number;
 }
 
-function placeOf(text: Text, field: string): Place {
+/** Touch target, and the least that is left of it between two close texts, CSS pixels. */
+const TARGET = 44;
+const LEAST = 24;
+
+function placeOf(text: Text, field: string): Omit<Place, 'reach'> {
   const [a, b, c, d] = text.box;
   return {
     field,
@@ -25,6 +31,18 @@ function placeOf(text: Text, field: string): Place {
   };
 }
 
+/** How tall a place's target may be without lying over the middle of a neighbour's. */
+function reachOf(place: Omit<Place, 'reach'>, all: readonly Omit<Place, 'reach'>[]): number {
+  const gaps = all
+    .filter(
+      (other) =>
+        other.field !== place.field &&
+        Math.abs(other.x - place.x) < (Math.max(TARGET, other.width) + Math.max(TARGET, place.width)) / 2,
+    )
+    .map((other) => Math.abs(other.y - place.y));
+  return Math.max(LEAST, Math.min(TARGET, ...gaps));
+}
+
 /** One place per editable field, in the order in which a person measures. */
 export function placesOf(list: DisplayList): readonly Place[] {
   const texts = new Map<string, Text>();
@@ -32,10 +50,11 @@ export function placesOf(list: DisplayList): readonly Place[] {
     if (item.kind === 'text' && item.field !== undefined && !texts.has(item.field))
       texts.set(item.field, item);
   }
-  return list.tabOrder.flatMap((field) => {
+  const places = list.tabOrder.flatMap((field) => {
     const text = texts.get(field);
     return text === undefined ? [] : [placeOf(text, field)];
   });
+  return places.map((place) => ({ ...place, reach: reachOf(place, places) }));
 }
 
 /** Ids of the dimensions that edit a field: their lines light up with it. */

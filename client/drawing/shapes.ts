@@ -62,7 +62,11 @@ function balloonShapes(balloon: Balloon): readonly Omit<Shape, 'key'>[] {
     {
       tag: 'path',
       content: '',
-      attributes: { class: `balloon level-${balloon.level}`, d: balloonOutline(balloon) },
+      attributes: {
+        class: `balloon level-${balloon.level}`,
+        d: balloonOutline(balloon),
+        'data-note': String(balloon.number),
+      },
     },
     {
       tag: 'text',

@@ -53,9 +53,11 @@ export function FieldInput(props: {
   readonly ids: ControlIds;
   readonly where: Where;
   readonly label?: string;
+  /** Shown in place of a value that is not given: what the drawing derives instead. */
+  readonly ghost?: string;
 }) {
   const bench = useBench();
-  const { view, ids, where, label } = props;
+  const { view, ids, where, label, ghost } = props;
   const { field } = view;
   if (field.kind === 'choice') return <ChoiceControl {...props} />;
   const suggestions = suggestionsOf(field);
@@ -66,7 +68,7 @@ export function FieldInput(props: {
         id={ids.id}
         type="text"
         value={view.text}
-        placeholder={field.optional ? 'not given' : ''}
+        placeholder={field.optional ? (ghost ?? 'not given') : ''}
         aria-label={label}
         aria-describedby={ids.describedBy}
         aria-invalid={view.problem !== undefined}
@@ -79,6 +81,10 @@ export function FieldInput(props: {
         }}
         onBlur={() => bench.leave(field.path)}
         onInput={(event) => bench.type(field.path, event.currentTarget.value)}
+        onKeyDown={(event) => {
+          // Back to the last good value.
+          if (event.key === 'Escape' && view.problem !== undefined) bench.undo();
+        }}
       />
       {suggestions.length > 0 && (
         <datalist id={listId}>

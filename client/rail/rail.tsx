@@ -1,9 +1,13 @@
 // The rail: the job, its prints by number, adding a part, and what acts on the whole job.
-import { useSignal } from '@preact/signals';
+import { useSignal, type Signal } from '@preact/signals';
 import { writeRoute } from '../state/route.js';
 import { theme, toggleTheme } from '../state/theme.js';
 import { useBench } from '../state/bench-context.js';
+import { Jobs } from './jobs.js';
 import { SaveWords } from './save-words.js';
+
+/** What is open below the list of sheets; one thing at a time. */
+type Opened = 'families' | 'jobs' | undefined;
 
 function Sheets() {
   const bench = useBench();
@@ -22,32 +26,38 @@ function Sheets() {
   );
 }
 
-function AddPart() {
+function Families({ close }: { readonly close: () => void }) {
   const bench = useBench();
-  const open = useSignal(false);
   return (
-    <>
-      <button type="button" aria-expanded={open.value} onClick={() => (open.value = !open.value)}>
-        Add a part
-      </button>
-      {open.value && (
-        <div class="families">
-          {bench.families.map((family) => (
-            <button
-              key={family.id}
-              type="button"
-              onClick={() => {
-                bench.addPart(family);
-                open.value = false;
-              }}
-            >
-              {family.title}
-              <span class="small">{family.summary}</span>
-            </button>
-          ))}
-        </div>
-      )}
-    </>
+    <div class="choices">
+      {bench.families.map((family) => (
+        <button
+          key={family.id}
+          type="button"
+          onClick={() => {
+            bench.addPart(family);
+            close();
+          }}
+        >
+          {family.title}
+          <span class="small">{family.summary}</span>
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function Opener(props: {
+  readonly opened: Signal<Opened>;
+  readonly what: Exclude<Opened, undefined>;
+  readonly words: string;
+}) {
+  const { opened, what, words } = props;
+  const open = opened.value === what;
+  return (
+    <button type="button" aria-expanded={open} onClick={() => (opened.value = open ? undefined : what)}>
+      {words}
+    </button>
   );
 }
 
@@ -66,66 +76,87 @@ function Units() {
   );
 }
 
-export function Rail() {
+function JobName() {
+  const { edits, renameJob } = useBench();
+  return (
+    <input
+      class="job-name"
+      aria-label="Job name"
+      value={edits.job.value.name}
+      maxLength={200}
+      autocomplete="off"
+      onInput={(event) => renameJob(event.currentTarget.value)}
+      onBlur={(event) => {
+        edits.endVisit();
+        event.currentTarget.value = edits.job.value.name;
+      }}
+    />
+  );
+}
+
+function Tools() {
   const bench = useBench();
   const { edits } = bench;
-  const undo = edits.canUndo.value;
   const redo = edits.canRedo.value;
   return (
+    <div class="tools">
+      <button
+        type="button"
+        title={edits.canUndo.value ?? 'Nothing to undo'}
+        disabled={!bench.canUndo.value}
+        onClick={() => bench.undo()}
+      >
+        Undo
+      </button>
+      <button
+        type="button"
+        title={redo ?? 'Nothing to redo'}
+        disabled={redo === undefined}
+        onClick={() => bench.redo()}
+      >
+        Redo
+      </button>
+      <Units />
+      <button type="button" onClick={toggleTheme}>
+        {theme.value === 'dark' ? 'Light' : 'Dark'}
+      </button>
+      <p class="saved" role="status">
+        <SaveWords />
+      </p>
+    </div>
+  );
+}
+
+export function Rail() {
+  const bench = useBench();
+  const opened = useSignal<Opened>(undefined);
+  const close = (): void => {
+    opened.value = undefined;
+  };
+  const { rows, name } = bench.edits.job.value;
+  return (
     <header class="rail">
-      <h1 class="heard-only">{edits.job.value.name}</h1>
-      <input
-        class="job-name"
-        aria-label="Job name"
-        value={edits.job.value.name}
-        maxLength={200}
-        autocomplete="off"
-        onInput={(event) => bench.renameJob(event.currentTarget.value)}
-        onBlur={(event) => {
-          edits.endVisit();
-          event.currentTarget.value = edits.job.value.name;
-        }}
-      />
+      <h1 class="heard-only">{name}</h1>
+      <JobName />
       <nav aria-label="Sheets">
         <Sheets />
         <hr />
-        <AddPart />
+        <Opener opened={opened} what="families" words="Add a part" />
         {bench.row.value !== undefined && (
           <button type="button" onClick={() => bench.duplicate()}>
             Duplicate
           </button>
         )}
-        {edits.job.value.rows.length > 1 && (
+        {rows.length > 1 && (
           <button type="button" onClick={() => bench.remove()}>
             Remove
           </button>
         )}
+        <Opener opened={opened} what="jobs" words="Other jobs" />
       </nav>
-      <div class="tools">
-        <button
-          type="button"
-          title={undo ?? 'Nothing to undo'}
-          disabled={!bench.canUndo.value}
-          onClick={() => bench.undo()}
-        >
-          Undo
-        </button>
-        <button
-          type="button"
-          title={redo ?? 'Nothing to redo'}
-          disabled={redo === undefined}
-          onClick={() => bench.redo()}
-        >
-          Redo
-        </button>
-        <Units />
-        <button type="button" onClick={toggleTheme}>
-          {theme.value === 'dark' ? 'Light' : 'Dark'}
-        </button>
-        <p class="saved" role="status">
-          <SaveWords />
-        </p>
-      </div>
+      {opened.value === 'families' && <Families close={close} />}
+      {opened.value === 'jobs' && <Jobs close={close} />}
+      <Tools />
     </header>
   );
 }

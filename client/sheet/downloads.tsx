@@ -19,7 +19,7 @@ function numbersOf(notes: readonly NumberedNote[]): string {
 function Withheld({ broken, stops }: { readonly broken: boolean; readonly stops: readonly NumberedNote[] }) {
   const bench = useBench();
   const reason = useSignal('');
-  if (broken) return <p class="withheld">Files are written again when every entry is understood.</p>;
+  if (broken) return <p class="withheld">Files are written again when the part can be drawn as typed.</p>;
   return (
     <form
       class="withheld"

@@ -74,7 +74,10 @@ export function TitleBlock() {
           label="Part"
           aside={
             <>
-              {name}, sheet {sheet} of {rows.length}, <SaveWords />
+              {name}, sheet {sheet} of {rows.length}
+              <span class="save-aside">
+                , <SaveWords />
+              </span>
             </>
           }
         >

@@ -61,17 +61,32 @@ export async function loadJob(id: string): Promise<Loaded> {
   }
 }
 
-/** The job to open when the address names none: the one that was worked on last. */
-export async function loadLastJob(): Promise<Loaded> {
+/** A stored job by its name. */
+export interface JobHead {
+  readonly id: string;
+  readonly name: string;
+}
+
+const isHead = (value: unknown): value is JobHead =>
+  typeof member(value, 'id') === 'string' && typeof member(value, 'name') === 'string';
+
+/** Every stored job, the last one worked on first; undefined when the server cannot be asked. */
+export async function listJobs(): Promise<readonly JobHead[] | undefined> {
   try {
     const response = await ask('api/jobs');
-    if (!response.ok) return { kind: 'away', says: await problemOf(response) };
-    const jobs = member(await bodyOf(response), 'jobs');
-    const id = Array.isArray(jobs) ? member(jobs[0], 'id') : undefined;
-    return typeof id === 'string' ? await loadJob(id) : { kind: 'none' };
+    const jobs = response.ok ? member(await bodyOf(response), 'jobs') : undefined;
+    return Array.isArray(jobs) ? jobs.filter(isHead) : undefined;
   } catch {
-    return AWAY;
+    return undefined;
   }
+}
+
+/** The job to open when the address names none: the one that was worked on last. */
+export async function loadLastJob(): Promise<Loaded> {
+  const jobs = await listJobs();
+  if (jobs === undefined) return AWAY;
+  const [last] = jobs;
+  return last === undefined ? { kind: 'none' } : loadJob(last.id);
 }
 
 /** Saves a job if the store still holds the version with this tag. */
