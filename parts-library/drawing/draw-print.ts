@@ -14,7 +14,7 @@ import { drawSheet, drawingAreaOf } from './sheet-frame.js';
 import { styleOf, type Style } from './style.js';
 
 /** Lettering is made smaller only when no scale gives room, down to this share. */
-const SHRINKS = [1, 0.9, 0.8, 0.7];
+const SHRINKS = [1, 0.85, 0.7];
 
 /** An arrangement this good is taken at once: font sizes of leader length for each label. */
 const GOOD_ENOUGH = 13;
@@ -92,7 +92,8 @@ function settle(input: PrintInput, area: Extent): Attempt {
     );
     const scales =
       input.frame === 'sheet' ? paperScales(full, readScale(input.title?.scale ?? '')) : screenScales(full);
-    for (const scale of scales) {
+    // Smaller lettering is tried at every other scale: by then it is the room that is short, not the fit.
+    for (const scale of shrink === 1 ? scales : scales.filter((_, i) => i % 2 === 0)) {
       const tried = attempt(scene, scale, full, style, inner, input, request);
       const improved = isBetter(tried, best);
       if (improved) best = tried;

@@ -215,15 +215,16 @@ describe('any set of dimensions', () => {
           outside: fc.integer({ min: 40, max: 600 }),
           holes: fc.integer({ min: 4, max: 12 }),
           lobed: fc.boolean(),
+          paper: fc.option(fc.constantFrom(...PAPERS), { nil: undefined, freq: 4 }),
           size: fc.oneof(
             fc.constantFrom(...WINDOWS),
             fc.record({
-              width: fc.integer({ min: 360, max: 1600 }),
-              height: fc.integer({ min: 360, max: 1000 }),
+              width: fc.integer({ min: 300, max: 1600 }),
+              height: fc.integer({ min: 300, max: 1000 }),
             }),
           ),
         }),
-        ({ drafts, findings, outside, holes, lobed, size }) => {
+        ({ drafts, findings, outside, holes, lobed, size, paper }) => {
           const base = lobed ? lobedAdapter(outside, holes) : ringPlate(outside, holes);
           const half = outside / 2;
           const example: Example = {
@@ -231,10 +232,13 @@ describe('any set of dimensions', () => {
             dimensions: drafts.map((draft, i) => draft(`dimension ${i}`, i, half)),
             findings: findings.map(([level, at]) => finding(level, 'web', polar(at[0] * half, at[1]), 'Web')),
           };
-          expectWhole(example, drawPrint(onWindow(example, size)));
+          expectWhole(
+            example,
+            drawPrint(paper === undefined ? onWindow(example, size) : onPaper(example, paper)),
+          );
         },
       ),
       { seed: 20250314, numRuns: runs },
     );
-  });
+  }, 600_000);
 });
