@@ -53,11 +53,11 @@ export interface LeaderPlan {
   }[];
 }
 
-/** A plan for tips that cost this much, cheapest first. */
-export function planLeaders(tipCosts: readonly number[]): LeaderPlan {
+/** A plan for tips that cost this much, cheapest first; without steep tips there is one side to each. */
+export function planLeaders(tipCosts: readonly number[], steep: boolean): LeaderPlan {
   const steps = tipCosts.flatMap((tipCost, tip) =>
     LENGTHS.flatMap((length) =>
-      [true, false].map((natural) => ({
+      (steep ? [true, false] : [true]).map((natural) => ({
         tip,
         length,
         natural,

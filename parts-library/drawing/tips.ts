@@ -21,16 +21,25 @@ const DIRECTIONS = [0, 90, 180, 270]
 /** What a leader from inside a circle costs more than one from outside, and one that ends on a far ghost line. */
 const FROM_INSIDE = 0.5;
 
-const OUTSIDE_PLAN = planLeaders(DIRECTIONS.map(() => 0));
-const BOTH_SIDES_PLAN = planLeaders([...DIRECTIONS.map(() => 0), ...DIRECTIONS.map(() => FROM_INSIDE)]);
+const OUTSIDE_PLAN = planLeaders(
+  DIRECTIONS.map(() => 0),
+  false,
+);
+const BOTH_SIDES_PLAN = planLeaders(
+  [...DIRECTIONS.map(() => 0), ...DIRECTIONS.map(() => FROM_INSIDE)],
+  false,
+);
 
 /** How far a leader to one place on a circle may turn off the radius, degrees, and what a degree costs. */
 const TURNS = [0, -14, 14, -28, 28, -44, 44, -62, 62];
 const COST_OF_DEGREE = 0.06;
-const TURNED_PLAN = planLeaders([
-  ...TURNS.map((turn) => Math.abs(turn) * COST_OF_DEGREE),
-  ...TURNS.map((turn) => Math.abs(turn) * COST_OF_DEGREE + FROM_INSIDE),
-]);
+const TURNED_PLAN = planLeaders(
+  [
+    ...TURNS.map((turn) => Math.abs(turn) * COST_OF_DEGREE),
+    ...TURNS.map((turn) => Math.abs(turn) * COST_OF_DEGREE + FROM_INSIDE),
+  ],
+  true,
+);
 
 /** A circle on the sheet must be this many font sizes in radius before words fit inside it. */
 const ROOMY = 2.2;
@@ -177,7 +186,10 @@ export function leaderTips(desk: Desk, { at }: LeaderDimension): TipSet {
 
 /** How many places along a ghost that is no circle are tried, and the order in which. */
 const GHOST_PLACES = 12;
-const GHOST_PLAN = planLeaders(Array.from({ length: 2 * GHOST_PLACES }, () => 0.5));
+const GHOST_PLAN = planLeaders(
+  Array.from({ length: 2 * GHOST_PLACES }, () => 0.5),
+  true,
+);
 
 /** Tips along a ghost's own line, leaving it squarely on either side. */
 export function ghostTips(desk: Desk, pieces: readonly Piece[]): TipSet {
