@@ -21,8 +21,8 @@ export function checkLabel(
   facts: Facts,
 ): readonly Finding[] {
   const first = part.features.filter(isLine).find(({ purpose }) => purpose === 'etch')?.path.vertices[0];
-  if (first === undefined) return [];
-  const place = { code: 'label', field: 'label', source: MARKING } as const;
+  const anchor = first === undefined ? {} : { anchor: first };
+  const place = { code: 'label', field: 'label', source: MARKING, ...anchor } as const;
   return [
     ...(missing.length === 0
       ? []
@@ -30,17 +30,15 @@ export function checkLabel(
           found({
             ...place,
             level: 'caution',
-            anchor: first,
             title: `The lettering has no ${missing.join(' ')}`,
             says: 'Those characters were left blank; plain letters, figures and signs of the keyboard can be etched.',
           }),
         ]),
-    ...(height < LEAST_HEIGHT
+    ...(first !== undefined && height < LEAST_HEIGHT
       ? [
           found({
             ...place,
             level: 'note',
-            anchor: first,
             field: 'labelHeight',
             title: `Letters ${facts.format.length(height)} high, ${facts.format.length(LEAST_HEIGHT)} is the least that reads`,
             says: 'A torch’s mark is as wide as a small letter’s gaps.',

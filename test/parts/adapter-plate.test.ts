@@ -8,6 +8,7 @@ const format = {
   unit: 'mm',
   length: (mm: number) => `${mm} mm`,
   bare: String,
+  fine: String,
   lengthWithin: String,
   force: String,
   torque: String,
@@ -144,6 +145,14 @@ describe('the centre', () => {
 });
 
 describe('the etched label', () => {
+  test('says which letters it lacks, even when it lacks them all', () => {
+    expect(finding({ ...CART_ADAPTER, label: 'ÄÖÜ' }, 'label')).toMatchObject({
+      level: 'caution',
+      field: 'label',
+      title: 'The lettering has no Ä Ö Ü',
+    });
+  });
+
   test('lies on metal, clear of bore, weld and holes, wherever the first clear place is', () => {
     const part = draw({ ...CART_ADAPTER, label: 'CART 4' });
     const points = part.features.filter(isLine).flatMap(({ path }) => path.vertices);
