@@ -18,6 +18,9 @@ export interface Clauses {
 /** Why a size of zero is refused. */
 export const NOTHING = 'a measured size must be more than nothing';
 
+/** Why a ± beyond its size is refused: nothing can measure less than nothing. */
+const VAGUE = 'the ± is larger than the size it belongs to';
+
 /** More steps apart than any bolt pattern has holes. */
 export const MOST_STEPS = 360;
 
@@ -74,6 +77,7 @@ function readSize(typed: string, start: number, end: number, unit: Unit): Outcom
   if (!outcome.ok) return outcome;
   const { n, plusMinus } = outcome.value;
   if (n === 0) return { ok: false, fault: { at: end, why: NOTHING } };
+  if (plusMinus !== undefined && plusMinus > n) return { ok: false, fault: { at: end, why: VAGUE } };
   return { ok: true, value: plusMinus === undefined ? { mm: n } : { mm: n, plusMinus } };
 }
 

@@ -12,16 +12,20 @@ const plusMinus: fc.Arbitrary<{ readonly plusMinus?: number }> = fc.oneof(
   fc.constant({}),
   tolerance.map((amount) => ({ plusMinus: amount })),
 );
-const size: fc.Arbitrary<Size> = fc.tuple(distance, plusMinus).map(([mm, rest]) => ({ mm, ...rest }));
+/** A distance and its ±, which is never larger. */
+const sized: fc.Arbitrary<readonly [number, { readonly plusMinus?: number }]> = fc
+  .tuple(distance, plusMinus)
+  .map(([mm, rest]) => [mm, rest.plusMinus === undefined ? {} : { plusMinus: Math.min(rest.plusMinus, mm) }]);
+const size: fc.Arbitrary<Size> = sized.map(([mm, rest]) => ({ mm, ...rest }));
 const side = fc.constantFrom('near' as const, 'far' as const);
 const step = fc.integer({ min: 1, max: 360 });
 
 const tagged: fc.Arbitrary<Tagged> = fc.oneof(
-  fc.tuple(distance, plusMinus).map(([diameter, rest]): Tagged => ({ way: 'circle', diameter, ...rest })),
+  sized.map(([diameter, rest]): Tagged => ({ way: 'circle', diameter, ...rest })),
   fc
-    .tuple(distance, plusMinus, step)
-    .map(([apart, rest, k]): Tagged => ({ way: 'steps', step: k, distance: apart, ...rest })),
-  fc.tuple(distance, plusMinus, step, side, size).map(([apart, rest, k, of, hole]): Tagged => ({
+    .tuple(sized, step)
+    .map(([[apart, rest], k]): Tagged => ({ way: 'steps', step: k, distance: apart, ...rest })),
+  fc.tuple(sized, step, side, size).map(([[apart, rest], k, of, hole]): Tagged => ({
     way: 'edges',
     side: of,
     step: k,
@@ -29,15 +33,25 @@ const tagged: fc.Arbitrary<Tagged> = fc.oneof(
     ...rest,
     hole,
   })),
+  sized.map(([apart, rest]): Tagged => ({ way: 'across', side: 'centres', distance: apart, ...rest })),
   fc
-    .tuple(distance, plusMinus)
-    .map(([apart, rest]): Tagged => ({ way: 'across', side: 'centres', distance: apart, ...rest })),
+    .tuple(sized, side, size)
+    .map(([[apart, rest], of, hole]): Tagged => ({
+      way: 'across',
+      side: of,
+      distance: apart,
+      ...rest,
+      hole,
+    })),
   fc
-    .tuple(distance, plusMinus, side, size)
-    .map(([apart, rest, of, hole]): Tagged => ({ way: 'across', side: of, distance: apart, ...rest, hole })),
-  fc
-    .tuple(distance, plusMinus, size, size)
-    .map(([apart, rest, bore, hole]): Tagged => ({ way: 'from-bore', distance: apart, ...rest, bore, hole })),
+    .tuple(sized, size, size)
+    .map(([[apart, rest], bore, hole]): Tagged => ({
+      way: 'from-bore',
+      distance: apart,
+      ...rest,
+      bore,
+      hole,
+    })),
   fc
     .tuple(
       fc.array(
