@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { findChain, findMaterial, findThread, type Lookup } from '../../handbook/index.js';
 import {
   readAngle,
+  readCount,
   readForce,
   readLength,
   readMass,
@@ -29,8 +30,7 @@ function refuse(ctx: z.RefinementCtx, input: unknown, says: string): never {
 }
 
 /** Control characters would break a comment line of a cut file. */
-const hasControlCharacter = (text: string): boolean =>
-  Array.from(text).some((character) => character < ' ' || character === '\u007f');
+const hasControlCharacter = (text: string): boolean => /\p{Cc}/u.test(text);
 
 const within = (value: number, min: number | undefined, max: number | undefined): boolean =>
   value >= (min ?? -Infinity) - 1e-9 && value <= (max ?? Infinity) + 1e-9;
@@ -67,14 +67,24 @@ export function createFieldKit(unit: Unit) {
         }),
       ])
       .transform((input, ctx): Entry => {
-        const bounded = (entry: Entry): Entry =>
-          within(entry.mm, info.min, info.max)
-            ? entry
-            : refuse(
-                ctx,
-                input,
-                `${info.title} is ${entry.mm} mm ("${entry.typed}"); accepted is ${rangeWords(info, 'mm')}.`,
-              );
+        const bounded = (entry: Entry): Entry => {
+          if (!within(entry.mm, info.min, info.max)) {
+            return refuse(
+              ctx,
+              input,
+              `${info.title} is ${entry.mm} mm ("${entry.typed}"); accepted is ${rangeWords(info, 'mm')}.`,
+            );
+          }
+          // No size can measure less than nothing; a place or an allowance may be 0 ± something.
+          if ((info.min ?? 0) > 0 && (entry.plusMinus ?? 0) > entry.mm) {
+            return refuse(
+              ctx,
+              input,
+              `${info.title} is "${entry.typed}"; accepted is a ± of no more than the length itself.`,
+            );
+          }
+          return entry;
+        };
         if (typeof input === 'object') return bounded(input);
         if (typeof input === 'number') return bounded({ typed: `${input} mm`, mm: input });
         return fromReading(
@@ -103,9 +113,9 @@ export function createFieldKit(unit: Unit) {
       });
 
   const plainNumber = (text: string): Reading<number> => {
-    const value = Number(text.trim().replace(/\s*%$/, ''));
-    return text.trim() !== '' && Number.isFinite(value)
-      ? { ok: true, value }
+    const written = text.trim().replace(/\s*%$/, '');
+    return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(written)
+      ? { ok: true, value: Number(written) }
       : {
           ok: false,
           problem: {
@@ -139,9 +149,9 @@ export function createFieldKit(unit: Unit) {
 
   const count = both('count', (info) =>
     typedText.transform((input, ctx): number => {
-      const value = typeof input === 'number' ? input : input.trim() === '' ? Number.NaN : Number(input);
-      return Number.isInteger(value) && within(value, info.min, info.max)
-        ? value
+      const reading = readCount(input, { least: info.min ?? 0, most: info.max ?? Infinity });
+      return reading.ok
+        ? reading.value
         : refuse(
             ctx,
             input,
