@@ -15,6 +15,8 @@ export interface BoltPattern {
   /** Finished hole, mm: clearance, plain, or tap drill. */
   readonly holeDiameter: number;
   readonly holes: readonly { readonly featureId: string; readonly at: Point }[];
+  /** What the part that is bolted on has for the bolts. */
+  readonly boltedBy: 'hole' | 'thread' | 'stud';
   /** Hole in the part that is bolted on, as measured. */
   readonly boltedHole?: { readonly diameter: number; readonly plusMinus: number };
   /** Bore of the part that is bolted on. */

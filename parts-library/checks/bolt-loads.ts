@@ -10,7 +10,7 @@ import {
 } from '../handbook/index.js';
 import type { Finding, Part } from '../model/index.js';
 import type { BoltPattern } from './bolt-holes.js';
-import { nearestEdge } from './edge.js';
+import { leastPitch, nearestEdge } from './edge.js';
 import type { Facts } from './facts.js';
 import { digits, found, judge, percent, quantity } from './findings.js';
 
@@ -49,10 +49,10 @@ export function checkBoltLoads(
   if (load === undefined) {
     return [
       found({
-        code: 'bolt-shear',
+        code: 'not-checked',
         level: 'note',
         field: 'torque',
-        title: 'Bolts not checked: no torque given',
+        title: 'bolts and weld under load',
         says: 'Give the greatest torque, or chain, teeth, mass and tyre, and the bolts, their bearing and the weld are checked.',
         source: { title: 'Load on the part', where: 'not given', certainty: 'common practice' },
       }),
@@ -60,11 +60,14 @@ export function checkBoltLoads(
   }
   const shear = shearPerBolt(load, pattern.count, pattern.circle);
   const capacity = boltShear(pattern.thread, grade.row);
-  const edge = nearestEdge(part, pattern);
+  const clear = Math.min(
+    clearToEdge(nearestEdge(part, pattern).distance, pattern.holeDiameter),
+    pattern.holes.length > 1 ? leastPitch(pattern) - pattern.holeDiameter : Infinity,
+  );
   const plate = bearing({
     bolt: pattern.thread.diameter,
     thickness: part.thickness,
-    clear: clearToEdge(edge.distance, pattern.holeDiameter),
+    clear,
     tensileMegapascals: strength.tensileMegapascals,
   });
   const place = { subject: { featureId: first.featureId }, anchor: first.at } as const;
@@ -94,7 +97,7 @@ export function checkBoltLoads(
       says: `${material.name}, ${facts.format.length(part.thickness)}. ${plateShare > COMFORTABLE ? 'A thicker plate, more edge distance, or more bolts would do. ' : ''}Static only.`,
       value: quantity(shear, 'N'),
       limit: quantity(plate.allowableNewtons, 'N'),
-      formula: `min(1.2 × ${digits(clearToEdge(edge.distance, pattern.holeDiameter))} × ${digits(part.thickness)} × ${strength.tensileMegapascals}, 2.4 × ${digits(pattern.thread.diameter)} × ${digits(part.thickness)} × ${strength.tensileMegapascals}) ÷ 2 = ${digits(plate.allowableNewtons, 0)} N`,
+      formula: `min(1.2 × ${digits(clear)} × ${digits(part.thickness)} × ${strength.tensileMegapascals}, 2.4 × ${digits(pattern.thread.diameter)} × ${digits(part.thickness)} × ${strength.tensileMegapascals}) ÷ 2 = ${digits(plate.allowableNewtons, 0)} N`,
       source: plate.source,
     }),
   ];

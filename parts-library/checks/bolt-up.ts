@@ -29,7 +29,7 @@ export interface BoltUpBudget {
 
 /**
  * Radial room of a bolt of diameter F in holes H1 (this plate) and H2 (the bolted part): (H1 − F)/2 + (H2 − F)/2 for
- * a floating fastener, (H2 − F)/2 for a fixed one (tapped here). A measured circle that is ±u out puts a hole u/2
+ * a floating fastener; for a fixed one the side that is tapped or has studs gives nothing. A measured circle that is ±u out puts a hole u/2
  * out along its radius.
  *
  * @example M10 tapped, bolted hole 10.5, circle ±0.17, drill drift 0.2: room 0.25, worst 0.25 − 0.285 = −0.035
@@ -37,21 +37,31 @@ export interface BoltUpBudget {
 export function budgetBoltUp(pattern: {
   readonly bolt: number;
   readonly here: { readonly diameter: number; readonly plusMinus: number } | 'fixed';
-  readonly there: { readonly diameter: number; readonly plusMinus: number };
+  readonly there: { readonly diameter: number; readonly plusMinus: number } | 'fixed';
   readonly circlePlusMinus: number;
   readonly placing: Share;
 }): BoltUpBudget {
   const { bolt, here, there } = pattern;
-  const room = (there.diameter - bolt) / 2 + (here === 'fixed' ? 0 : (here.diameter - bolt) / 2);
+  const roomIn = (hole: typeof here): number => (hole === 'fixed' ? 0 : (hole.diameter - bolt) / 2);
+  const room = roomIn(here) + roomIn(there);
   const shares: readonly Share[] = [
     { says: 'measured circle', amount: pattern.circlePlusMinus / 2 },
     pattern.placing,
-    { says: 'bolted hole as measured', amount: there.plusMinus / 2 },
+    ...(there === 'fixed' ? [] : [{ says: 'bolted hole as measured', amount: there.plusMinus / 2 }]),
     ...(here === 'fixed' ? [] : [{ says: 'size of the hole cut here', amount: here.plusMinus / 2 }]),
   ].filter(({ amount }) => amount > 0);
   const sum = shares.reduce((total, { amount }) => total + amount, 0);
   const root = Math.sqrt(shares.reduce((total, { amount }) => total + amount * amount, 0));
   return { room, shares, worst: room - sum, likely: room - root };
+}
+
+/** What would make room, for the way the two parts are bolted. */
+function remedyWords(pattern: BoltPattern, short: string): string {
+  const looser = pattern.made === 'tapped' ? '' : ` A hole here larger by ${short},`;
+  const there = pattern.boltedBy === 'hole' ? ` a hole in the bolted part larger by ${short},` : '';
+  return `${looser}${there} or a smaller measuring ± would do; or drill this plate through the bolted part.`
+    .trim()
+    .replace(/^./, (c) => c.toUpperCase());
 }
 
 /** Judges whether the bolted part's holes and this plate's meet. Without the bolted hole's size it says what is missing. */
@@ -65,12 +75,26 @@ export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Findin
     field: `${pattern.fieldPrefix}boltedHole`,
     source: FASTENER_FORMULAS,
   } as const;
-  if (pattern.boltedHole === undefined) {
+  const isFixedThere = pattern.boltedBy !== 'hole';
+  if (isFixedThere && pattern.made === 'tapped') {
     return [
       found({
         ...place,
+        level: 'stop',
+        field: `${pattern.fieldPrefix}holes`,
+        title: 'Tapped here and tapped there: the bolts cannot draw up',
+        says: 'One of the two parts needs clearance holes.',
+      }),
+    ];
+  }
+  const there = isFixedThere ? 'fixed' : pattern.boltedHole;
+  if (there === undefined) {
+    return [
+      found({
+        ...place,
+        code: 'not-checked',
         level: 'note',
-        title: `Hole size of the bolted part not given (${pattern.thread.name})`,
+        title: `will it bolt up (${pattern.thread.name})`,
         says: 'Measure one hole of the sprocket, disc or wheel: with it the room for the bolts is weighed against the measured ± and the cutting or drilling error.',
       }),
     ];
@@ -84,7 +108,7 @@ export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Findin
       pattern.made === 'tapped'
         ? 'fixed'
         : { diameter: pattern.holeDiameter, plusMinus: cut ? facts.holeKerf.plusMinus : 0 },
-    there: pattern.boltedHole,
+    there,
     circlePlusMinus: pattern.circlePlusMinus ?? 0,
     placing: cut
       ? { says: 'place of the cut hole', amount: tolerance.amount / 2 }
@@ -94,7 +118,7 @@ export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Findin
         },
   });
   const level = judge(['stop', budget.room <= 0], ['caution', budget.worst < 0]);
-  const kind = pattern.made === 'tapped' ? 'fixed' : 'floating';
+  const kind = pattern.made === 'tapped' || isFixedThere ? 'fixed' : 'floating';
   const mm = (value: number): string => facts.format.length(Math.abs(value));
   const title =
     budget.room <= 0
@@ -113,11 +137,18 @@ export function checkBoltUp(pattern: BoltPattern, facts: Facts): readonly Findin
       says: `Room beside the bolt ${facts.format.length(budget.room)} (${kind} fastener); used up by ${list || 'nothing stated'}. ${pattern.circlePlusMinus === undefined ? 'The circle’s ± was not given and counts as nothing. ' : ''}${
         level === 'pass'
           ? ''
-          : `A bolted hole larger by ${mm(2 * Math.min(budget.worst, 0))}, a looser hole here, or a smaller measuring ± would do; or drill this plate through the bolted part.`
+          : `${remedyWords(pattern, mm(2 * Math.min(budget.worst, 0)))}${cut ? ' The place of a cut hole is counted by ISO 9013 class 2; a table that has been measured is better than that.' : ''}`
       }`.trim(),
       value: quantity(budget.room - budget.worst, 'mm'),
       limit: quantity(budget.room, 'mm'),
-      formula: `${pattern.made === 'tapped' ? '' : `(${digits(pattern.holeDiameter)} − ${digits(bolt)})/2 + `}(${digits(pattern.boltedHole.diameter)} − ${digits(bolt)})/2 = ${digits(budget.room, 3)}; ${budget.shares.map(({ amount }) => digits(amount, 3)).join(' + ') || '0'} = ${digits(budget.room - budget.worst, 3)}`,
+      formula: `${[
+        ...(pattern.made === 'tapped' ? [] : [pattern.holeDiameter]),
+        ...(there === 'fixed' ? [] : [there.diameter]),
+      ]
+        .map((hole) => `(${digits(hole)} − ${digits(bolt)})/2`)
+        .join(
+          ' + ',
+        )} = ${digits(budget.room, 3)}; ${budget.shares.map(({ amount }) => digits(amount, 3)).join(' + ') || '0'} = ${digits(budget.room - budget.worst, 3)}`,
     }),
   ];
 }

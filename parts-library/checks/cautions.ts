@@ -1,5 +1,5 @@
 // The usual cautions for parts that can hurt someone. None of these says that a part is safe.
-import type { Source } from '../handbook/index.js';
+import type { Material, Source } from '../handbook/index.js';
 import type { Finding } from '../model/index.js';
 import { found } from './findings.js';
 
@@ -48,7 +48,7 @@ const HUB_WORDS: Readonly<
   Record<'unknown' | 'leaded' | 'hardened' | 'plated', { readonly title: string; readonly says: string }>
 > = {
   unknown: {
-    title: 'Hub steel not known',
+    title: 'the hub’s steel',
     says: 'File it, spark it, look for plating, ask the maker: plain low-carbon steel welds; leaded, hardened or plated hubs do not weld like it.',
   },
   leaded: {
@@ -79,12 +79,27 @@ export function checkHubSteel(
   const words = HUB_WORDS[steel];
   return [
     found({
-      code: 'hub-steel',
+      code: steel === 'unknown' ? 'not-checked' : 'hub-steel',
       level: steel === 'unknown' ? 'note' : 'caution',
       field: 'hubSteel',
       title: words.title,
       says: words.says,
       source: HUB_SOURCE,
+    }),
+  ];
+}
+
+/** What the handbook says must be known before a material's figures are trusted. */
+export function checkMaterialCaution(material: Material): readonly Finding[] {
+  if (material.caution === undefined) return [];
+  return [
+    found({
+      code: 'material',
+      level: 'note',
+      field: 'material',
+      title: `${material.name}: know this before trusting its figures`,
+      says: material.caution,
+      source: material.source,
     }),
   ];
 }

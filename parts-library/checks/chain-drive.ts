@@ -2,8 +2,11 @@
 import {
   maxHubDiameter,
   pitchDiameter,
+  plateClearance,
   serviceLoad,
   sidePlateCircle,
+  sourceOf,
+  weakestSource,
   type Chain,
   type Source,
 } from '../handbook/index.js';
@@ -99,9 +102,17 @@ export function checkChainRoom(
           ? `${facts.format.length((limit - diameter) / 2)} to spare under the chain on each side.`
           : `The side plates of the ${input.chain.name} chain on ${input.teeth} teeth come down to ⌀${facts.format.length(circle ?? limit)}${circle === undefined ? ' at most (plate height not known)' : ''}; anything beside the sprocket must stay inside the largest hub. A smaller outside, a lobed outside, or a spacer beside the sprocket would do.`,
       value: quantity(diameter, 'mm'),
-      limit: quantity(limit, 'mm'),
-      formula: `${digits(input.chain.pitch, 3)} (cot(180°/${input.teeth}) − 1) − 0.76 = ${digits(limit)}`,
-      source: ROOM_SOURCE,
+      ...(level === 'stop' && circle !== undefined
+        ? {
+            limit: quantity(circle, 'mm'),
+            formula: `side plates ${digits(input.chain.pitch, 3)} cot(180°/${input.teeth}) − ${digits(input.chain.plateHeight ?? 0)} = ${digits(circle)}`,
+            source: weakestSource(plateClearance, sourceOf(input.chain, 'plateHeight')),
+          }
+        : {
+            limit: quantity(limit, 'mm'),
+            formula: `${digits(input.chain.pitch, 3)} (cot(180°/${input.teeth}) − 1) − 0.76 = ${digits(limit)}`,
+            source: ROOM_SOURCE,
+          }),
     });
   });
 }
@@ -146,7 +157,7 @@ export function checkChainPull(input: PullInput, facts: Facts): readonly Finding
       value: quantity(pull.newtons, 'N'),
       limit: quantity(load.newtons, 'N'),
       formula: `F = 2 T / PD = 2 × ${digits(pull.newtonMetres)} N·m ÷ ${digits(pitchDiameter(input.chain.pitch, input.teeth) / 1000, 5)} m; limit ${digits(load.newtons * 6, 0)} N ÷ 6`,
-      source: load.source,
+      source: weakestSource(load.source, load.strengthSource),
     }),
   ];
 }

@@ -1,7 +1,7 @@
 // Edge distance: bolt centre to the outside, and bolt to bolt.
-import { containsPoint, nearestOnContour } from '../geometry/index.js';
+import { circleContour, containsPoint, isCircle, nearestOnContour, type Contour } from '../geometry/index.js';
 import { floorEdgeDistance, goodEdgeDistance, holeSpacing, minEdgeDistance } from '../handbook/index.js';
-import { outlineOf, type Finding, type Part } from '../model/index.js';
+import { isOpening, outlineOf, type CutFeature, type Finding, type Part } from '../model/index.js';
 import type { BoltPattern } from './bolt-holes.js';
 import type { Facts } from './facts.js';
 import { digits, found, judge, quantity } from './findings.js';
@@ -9,14 +9,30 @@ import { digits, found, judge, quantity } from './findings.js';
 /** A distance computed to be exactly the limit is not below it, mm. */
 const NOISE = 1e-6;
 
-/** Least distance from any bolt centre of the pattern to the outline, and where; negative outside the plate. */
+const isNoBoltHole = ({ hole }: CutFeature): boolean => hole?.thread === undefined;
+
+/** An opening that is bored or ground later counts at its finished size. */
+function finishedContour({ contour, hole }: CutFeature): Contour {
+  const circle = isCircle(contour);
+  return circle === undefined || hole === undefined || hole.size <= 2 * circle.radius
+    ? contour
+    : circleContour(circle.centre, hole.size / 2, 'opening');
+}
+
+/**
+ * Least distance from any bolt centre of the pattern to an edge, and where: the outline, or an opening that is not a
+ * bolt hole, at its finished size. Negative outside the plate.
+ */
 export function nearestEdge(part: Part, pattern: BoltPattern) {
   const outline = outlineOf(part).contour;
+  const edges = [outline, ...part.features.filter(isOpening).filter(isNoBoltHole).map(finishedContour)];
   return pattern.holes
     .map((hole) => {
-      const { distance, point } = nearestOnContour(outline, hole.at);
+      const nearest = edges
+        .map((edge) => nearestOnContour(edge, hole.at))
+        .reduce((a, b) => (b.distance < a.distance - NOISE ? b : a));
       const isOff = containsPoint(outline, hole.at) === 'outside';
-      return { hole, point, distance: isOff ? -distance : distance };
+      return { hole, point: nearest.point, distance: isOff ? -nearest.distance : nearest.distance };
     })
     .reduce((a, b) => (b.distance < a.distance - 1e-9 ? b : a));
 }
@@ -46,10 +62,10 @@ export function checkEdgeDistance(part: Part, pattern: BoltPattern, facts: Facts
           : `Edge distance ${facts.format.length(distance)}, ${facts.format.length(limit.value)} wanted for ${pattern.thread.name}`,
       says:
         level === 'pass'
-          ? 'Bolt centre to the nearest edge.'
+          ? 'Bolt centre to the nearest edge, outside or opening.'
           : level === 'note'
             ? `At least ${facts.format.length(least.value)} is kept; two bolt diameters are better.`
-            : `Bolt centre to the nearest edge. At least ${facts.format.length(least.value)}, two bolt diameters are better; a larger outside or a smaller bolt would do.`,
+            : `Bolt centre to the nearest edge, outside or opening. At least ${facts.format.length(least.value)}, two bolt diameters are better; more metal there or a smaller bolt would do.`,
       value: quantity(distance, 'mm'),
       limit: quantity(limit.value, 'mm'),
       formula: `${digits(distance)} ÷ ${digits(bolt)} = ${digits(distance / bolt)} d; least ${digits(least.value)}, good ${digits(good.value)}`,
@@ -58,14 +74,20 @@ export function checkEdgeDistance(part: Part, pattern: BoltPattern, facts: Facts
   ];
 }
 
+/** Least distance between neighbouring bolts of a pattern, mm. */
+export function leastPitch({ holes }: BoltPattern): number {
+  return Math.min(
+    ...holes.map(({ at }, index) => {
+      const next = holes[(index + 1) % holes.length] ?? { at };
+      return Math.hypot(next.at.x - at.x, next.at.y - at.y);
+    }),
+  );
+}
+
 export function checkSpacing(pattern: BoltPattern, facts: Facts): readonly Finding[] {
   const first = pattern.holes[0];
   if (first === undefined || pattern.holes.length < 2) return [];
-  const gaps = pattern.holes.map(({ at }, index) => {
-    const next = pattern.holes[(index + 1) % pattern.holes.length] ?? first;
-    return Math.hypot(next.at.x - at.x, next.at.y - at.y);
-  });
-  const least = Math.min(...gaps);
+  const least = leastPitch(pattern);
   const rule = holeSpacing(pattern.thread.diameter);
   return [
     found({

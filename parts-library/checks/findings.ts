@@ -25,3 +25,22 @@ export function percent(share: number): string {
 
 /** Number for a formula: as many digits as help, no noise. */
 export const digits = (value: number, places = 2): string => String(Number(value.toFixed(places)));
+
+/**
+ * Folds what could not be checked for want of a value into one note, so that a plate with little said about it does
+ * not cry wolf. Findings with the code `not-checked` have a title that reads in a list.
+ */
+export function mergeNotChecked(findings: readonly Finding[]): readonly Finding[] {
+  const [first, ...rest] = findings.filter(({ code }) => code === 'not-checked');
+  if (first === undefined) return findings;
+  const all = [first, ...rest];
+  return [
+    ...findings.filter(({ code }) => code !== 'not-checked'),
+    {
+      ...first,
+      subject: {},
+      title: `Not checked: ${[...new Set(all.map(({ title }) => title))].join('; ')}`,
+      says: [...new Set(all.map(({ says }) => says))].join(' '),
+    },
+  ];
+}

@@ -8,6 +8,7 @@ import {
   strengthAt,
   throatOverLeg,
   type Material,
+  type Source,
 } from '../handbook/index.js';
 import type { Finding } from '../model/index.js';
 import type { Facts } from './facts.js';
@@ -32,8 +33,46 @@ export interface HubLoad {
 /** Share of the allowable stress that is still comfortable where shock and fatigue are left out. */
 const COMFORTABLE = 0.5;
 
+const FILLER: Source = {
+  title: 'What welds to what',
+  where:
+    'steel is not fusion-welded to aluminium; stainless wants its own filler and its fume holds chromium(VI)',
+  certainty: 'common practice',
+};
+
+/** Whether hub and plate can be welded at all, before any strength is counted. */
+export function checkWeldability(material: Material): readonly Finding[] {
+  const place = {
+    code: 'weldability',
+    field: 'material',
+    subject: { featureId: 'centre' },
+    source: FILLER,
+  } as const;
+  if (material.family === 'aluminium') {
+    return [
+      found({
+        ...place,
+        level: 'stop',
+        title: `A steel hub does not weld to ${material.name}`,
+        says: 'Bolt the hub on through a flange, or use an aluminium hub with a welder who knows it: the weld takes away most of the temper, and none of the strengths here count then.',
+      }),
+    ];
+  }
+  if (material.family === 'stainless steel') {
+    return [
+      found({
+        ...place,
+        level: 'caution',
+        title: `Stainless ${material.name} to a carbon-steel hub: filler and fume`,
+        says: 'It wants a filler for dissimilar steels, and the strengths here are for 490 MPa carbon-steel weld metal. Fume of stainless holds chromium(VI): extraction and breathing protection as your code says.',
+      }),
+    ];
+  }
+  return [];
+}
+
 export function checkFilletLeg(input: HubWeldInput, facts: Facts): readonly Finding[] {
-  const least = leastFilletLeg(input.thickness);
+  const least = leastFilletLeg(input.thickness, facts.format.unit);
   const most = largestFilletLeg(input.thickness);
   const level = judge(
     ['caution', input.leg < least.leg - 1e-9],
@@ -61,7 +100,7 @@ export function checkFilletLeg(input: HubWeldInput, facts: Facts): readonly Find
             remedies: [
               {
                 says: `Weld a ${facts.format.length(least.leg)} leg`,
-                change: [{ op: 'add' as const, path: '/weldLeg', value: `${least.leg} mm` }],
+                change: [{ op: 'add' as const, path: '/weldLeg', value: least.leg }],
               },
             ],
           }

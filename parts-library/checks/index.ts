@@ -1,11 +1,11 @@
 // Rules shared by parts: each a pure function from what it judges to findings with numbers and sources.
 export type * from './facts.js';
-export { digits, found, judge, percent, quantity } from './findings.js';
+export { digits, found, judge, mergeNotChecked, percent, quantity } from './findings.js';
 export { patternWords, type BoltPattern } from './bolt-holes.js';
 export { checkBoltLoads, shearPerBolt, type BoltLoad } from './bolt-loads.js';
 export { budgetBoltUp, checkBoltUp, type BoltUpBudget } from './bolt-up.js';
 export { checkBoreFit, type BoreInput } from './bore-fit.js';
-export { checkHubSteel, checkUse, type PartUse } from './cautions.js';
+export { checkHubSteel, checkMaterialCaution, checkUse, type PartUse } from './cautions.js';
 export {
   chainPull,
   checkChainPull,
@@ -16,12 +16,18 @@ export {
 } from './chain-drive.js';
 export { clearMetal } from './clear-metal.js';
 export { checkEdgeDistance, checkSpacing } from './edge.js';
-export { checkFilletLeg, checkHubWeld, type HubLoad, type HubWeldInput } from './hub-weld.js';
+export {
+  checkFilletLeg,
+  checkHubWeld,
+  checkWeldability,
+  type HubLoad,
+  type HubWeldInput,
+} from './hub-weld.js';
 export { checkKeyway } from './keyway.js';
 export { checkLabel } from './label.js';
 export { checkMeasuring } from './measuring.js';
 export { checkPlateSize } from './plate-size.js';
-export { checkHeadRoom, checkSeat, type HubBeside } from './room.js';
+export { checkHeadRoom, checkPatternsTogether, checkSeat, type HubBeside } from './room.js';
 export { checkSmallHoles } from './small-holes.js';
 export { checkTapping } from './tapping.js';
 export { checkThreadEngagement } from './thread-engagement.js';

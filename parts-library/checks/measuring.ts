@@ -9,26 +9,16 @@ import { digits, found, quantity } from './findings.js';
 /** A caliper reading without a stated ± is taken as good to this, mm. */
 const USUAL_READING = 0.1;
 
+/** Sizes closer than a caliper tells apart are the same, mm. */
+const SAME_SIZE = 0.01;
+/** How near to a usual size a circle given as such must be to be worth a word, mm. */
+const HAIR = 0.3;
+
 const USUAL_SIZES: Source = {
   title: 'Usual bolt circles',
   where: 'common sizes of wheels, hubs and sprockets; suggested, never taken by itself',
   certainty: 'common practice',
 };
-
-/** ± of one centre-to-centre reading: an edge reading carries half the hole's ± twice. */
-function readingPlusMinus(reading: Tagged): number | undefined {
-  switch (reading.way) {
-    case 'steps':
-      return reading.plusMinus;
-    case 'edges':
-    case 'across':
-      return reading.plusMinus === undefined
-        ? undefined
-        : reading.plusMinus + (('hole' in reading ? reading.hole?.plusMinus : undefined) ?? 0);
-    default:
-      return undefined;
-  }
-}
 
 /** How far the holes lie from an even pattern, when their centres were measured. */
 function checkPlaces(pattern: BoltPattern, circle: BoltCircle, facts: Facts): readonly Finding[] {
@@ -67,14 +57,14 @@ function checkPair(
     reading.way === 'from-bore'
   )
     return [];
-  const plusMinus = readingPlusMinus(reading);
-  const best = bestReading(pattern.count, plusMinus ?? USUAL_READING);
   const step = reading.way === 'across' ? Math.floor(pattern.count / 2) : reading.step;
-  const now =
-    best.plusMinus *
-    (Math.sin((Math.PI * best.step) / pattern.count) / Math.sin((Math.PI * step) / pattern.count));
+  const chord = Math.sin((Math.PI * step) / pattern.count);
+  // The circle's own ± when it has one, so that this note never contradicts it; else a usual caliper reading's.
+  const now = circle.plusMinus ?? USUAL_READING / chord;
+  const best = bestReading(pattern.count, now * chord);
   const improves = now - best.plusMinus > 0.005;
-  const stated = plusMinus === undefined ? `a reading of ±${USUAL_READING} mm (no ± was given)` : `this ±`;
+  const stated =
+    circle.plusMinus === undefined ? `a reading of ±${USUAL_READING} mm (no ± was given)` : `this ±`;
   return [
     found({
       code: 'better-pair',
@@ -92,18 +82,28 @@ function checkPair(
   ];
 }
 
-function checkUsual(pattern: BoltPattern, circle: BoltCircle, facts: Facts): readonly Finding[] {
+function checkUsual(
+  pattern: BoltPattern,
+  circle: BoltCircle,
+  readings: readonly Tagged[],
+  facts: Facts,
+): readonly Finding[] {
   const [near] = usualNear(circle.diameter, circle.plusMinus ?? 0);
-  if (near === undefined || Math.abs(near.away) < 1e-3) return [];
+  if (near === undefined || Math.abs(near.away) < SAME_SIZE) return [];
+  // A circle given as such is a size that was chosen, unless it is a hair beside a usual one.
+  if (readings[0]?.way === 'circle' && Math.abs(near.away) > HAIR) return [];
   return [
     found({
       code: 'usual-circle',
       level: 'note',
       field: `${pattern.fieldPrefix}boltCircle`,
       title: `Nearest usual circle ${near.circle.name}, ${facts.format.length(Math.abs(near.away))} ${near.away > 0 ? 'larger' : 'smaller'}`,
-      says: near.within
-        ? 'Your reading reaches it within its ±. Nothing was changed; take it if you know the part.'
-        : 'Your reading does not reach it within its ±. Nothing was changed; measure again if you expected it.',
+      says:
+        circle.plusMinus === undefined
+          ? 'No ± was given, so whether your reading reaches it cannot be said. Nothing was changed.'
+          : near.within
+            ? 'Your reading reaches it within its ±. Nothing was changed; take it if you know the part.'
+            : 'Your reading does not reach it within its ±. Nothing was changed; measure again if you expected it.',
       value: quantity(circle.diameter, 'mm', circle.plusMinus),
       limit: quantity(near.circle.diameter, 'mm'),
       source: USUAL_SIZES,
@@ -133,8 +133,8 @@ export function checkMeasuring(
   return [
     ...checkPlaces(pattern, circle, facts),
     ...checkPair(pattern, circle, readings, facts),
-    ...checkUsual(pattern, circle, facts),
-    ...circle.notes.map((says) =>
+    ...checkUsual(pattern, circle, readings, facts),
+    ...(circle.evenlySpaced ? circle.notes : []).map((says) =>
       found({
         code: 'measured-twice',
         level: 'note',

@@ -2,6 +2,7 @@
 import { boltEnvelope, weakestSource, type Source } from '../handbook/index.js';
 import type { Finding } from '../model/index.js';
 import type { BoltPattern } from './bolt-holes.js';
+import { leastPitch } from './edge.js';
 import type { Facts } from './facts.js';
 import { digits, found, judge, quantity } from './findings.js';
 
@@ -23,14 +24,17 @@ export interface HubBeside {
 
 /** The bolted part must seat on the plate, not on the fillet. */
 export function checkSeat(pattern: BoltPattern, beside: HubBeside, facts: Facts): readonly Finding[] {
-  const needed = beside.hub + 2 * beside.leg + SEAT_CLEARANCE;
+  // Welded on the far face only, nothing but the hub comes through the seating face.
+  const leg = beside.sides === 'both' ? beside.leg : 0;
+  const needed = beside.hub + 2 * leg + SEAT_CLEARANCE;
   const place = { code: 'seat', field: `${pattern.fieldPrefix}boltedBore`, source: SEAT_SOURCE } as const;
   if (pattern.boltedBore === undefined) {
     return [
       found({
         ...place,
+        code: 'not-checked',
         level: 'note',
-        title: 'Bore of the bolted part not given',
+        title: 'bore of the bolted part over hub and weld',
         says: `On the face where it seats it must clear hub and weld: at least ⌀${facts.format.length(needed)} over a fillet of ${facts.format.length(beside.leg)}.`,
         limit: quantity(needed, 'mm'),
       }),
@@ -39,28 +43,23 @@ export function checkSeat(pattern: BoltPattern, beside: HubBeside, facts: Facts)
   const bore = pattern.boltedBore.diameter - pattern.boltedBore.plusMinus;
   const clearsWeld = bore >= needed;
   const clearsHub = bore >= beside.hub;
-  const level = judge(
-    ['pass', clearsWeld],
-    ['caution', beside.sides === 'one' && clearsHub],
-    ['stop', beside.sides === 'both'],
-    ['caution', true],
-  );
+  const level = judge(['pass', clearsWeld], ['stop', beside.sides === 'both'], ['caution', true]);
   return [
     found({
       ...place,
       level,
       anchor: { x: -beside.hub / 2 - beside.leg / 2, y: 0 },
       title: clearsWeld
-        ? `Bolted part seats clear of hub and weld, ${facts.format.length(bore - needed + SEAT_CLEARANCE)} to spare on diameter`
-        : `Bolted part’s bore ⌀${facts.format.length(pattern.boltedBore.diameter)} sits on the weld`,
+        ? `Bolted part seats clear of hub${beside.sides === 'both' ? ' and weld' : ', welded on the far face'}, ${facts.format.length(bore - needed + SEAT_CLEARANCE)} to spare on diameter`
+        : `Bolted part’s bore ⌀${facts.format.length(pattern.boltedBore.diameter)} ${clearsHub && beside.sides === 'both' ? 'sits on the weld' : 'does not clear the hub'}`,
       says: clearsWeld
         ? 'Counted on the face where it seats.'
-        : clearsHub
+        : clearsHub && beside.sides === 'both'
           ? `It passes over the hub but not over a fillet of ${facts.format.length(beside.leg)} on the seating face. Weld the far face only, chamfer the bolted bore, or put a ring spacer between.`
-          : 'It does not pass over the hub either: let the hub end flush with the seating face and weld the far face only.',
+          : 'Let the hub end flush with the seating face, or below it, and weld the far face only.',
       value: quantity(pattern.boltedBore.diameter, 'mm', pattern.boltedBore.plusMinus),
       limit: quantity(needed, 'mm'),
-      formula: `${digits(beside.hub)} + 2 × ${digits(beside.leg)} + ${SEAT_CLEARANCE} = ${digits(needed)}`,
+      formula: `${digits(beside.hub)}${leg > 0 ? ` + 2 × ${digits(leg)}` : ''} + ${SEAT_CLEARANCE} = ${digits(needed)}`,
       ...(!clearsWeld && beside.sides === 'both'
         ? {
             remedies: [
@@ -89,12 +88,7 @@ export function checkHeadRoom(
   const seat = Math.max(acrossCorners.value, washerOutside.value) / 2;
   const socket = socketOutside.value / 2;
   const source = weakestSource(acrossCorners.source, washerOutside.source, socketOutside.source);
-  const pitch = Math.min(
-    ...pattern.holes.map((hole, index) => {
-      const next = pattern.holes[(index + 1) % pattern.holes.length] ?? first;
-      return Math.hypot(next.at.x - hole.at.x, next.at.y - hole.at.y);
-    }),
-  );
+  const pitch = leastPitch(pattern);
   const rooms = [
     ...(beside === undefined
       ? []
@@ -102,14 +96,18 @@ export function checkHeadRoom(
           {
             code: 'head-room-hub',
             what: 'the hub and its weld',
-            room: Math.hypot(first.at.x, first.at.y) - beside.hub / 2 - beside.leg,
+            room:
+              Math.min(...pattern.holes.map(({ at }) => Math.hypot(at.x, at.y))) -
+              beside.hub / 2 -
+              beside.leg,
             field: 'hub',
           },
         ]),
     {
       code: 'head-room-neighbour',
       what: 'the neighbouring bolt',
-      room: pitch - acrossCorners.value / 2,
+      // Beside a neighbour that has its own head and washer.
+      room: pitch - seat,
       field: `${pattern.fieldPrefix}bolts`,
     },
   ];
@@ -134,4 +132,65 @@ export function checkHeadRoom(
       source,
     });
   });
+}
+
+/** Two patterns in one plate: heads and washers beside each other, and the inner one's heads under the bolted part. */
+export function checkPatternsTogether(patterns: readonly BoltPattern[], facts: Facts): readonly Finding[] {
+  const [first, second] = patterns;
+  if (first === undefined || second === undefined) return [];
+  const seats = [first, second].map((pattern) => {
+    const envelope = boltEnvelope(pattern.thread);
+    return envelope.found
+      ? {
+          half: Math.max(envelope.row.acrossCorners.value, envelope.row.washerOutside.value) / 2,
+          source: weakestSource(envelope.row.acrossCorners.source, envelope.row.washerOutside.source),
+        }
+      : undefined;
+  });
+  const [a, b] = seats;
+  if (a === undefined || b === undefined) return [];
+  const pairs = first.holes.flatMap((one) =>
+    second.holes.map((other) => ({
+      other,
+      distance: Math.hypot(one.at.x - other.at.x, one.at.y - other.at.y),
+    })),
+  );
+  const nearest = pairs.reduce((x, y) => (y.distance < x.distance ? y : x));
+  const needed = a.half + b.half;
+  const beside = found({
+    code: 'heads-of-both-patterns',
+    level: judge(['stop', nearest.distance < needed]),
+    subject: { featureId: nearest.other.featureId },
+    anchor: nearest.other.at,
+    field: 'pattern2.clocking',
+    title:
+      nearest.distance < needed
+        ? 'Heads or washers of the two patterns run into each other'
+        : 'Heads and washers of the two patterns clear each other',
+    says: `Nearest bolts ${facts.format.length(nearest.distance)} apart; their heads or washers need ${facts.format.length(needed)} on one face. Turning one pattern, or another circle, would do.`,
+    value: quantity(nearest.distance, 'mm'),
+    limit: quantity(needed, 'mm'),
+    formula: `${digits(a.half)} + ${digits(b.half)} = ${digits(needed)}`,
+    source: weakestSource(a.source, b.source),
+  });
+  const [outer, inner, innerHalf] =
+    first.circle >= second.circle ? [first, second, b.half] : [second, first, a.half];
+  const bore = outer.boltedBore?.diameter;
+  const reach = inner.circle + 2 * innerHalf;
+  if (bore === undefined || reach <= bore) return [beside];
+  const at = inner.holes[0];
+  return [
+    beside,
+    found({
+      code: 'heads-under-bolted-part',
+      level: 'caution',
+      ...(at === undefined ? {} : { subject: { featureId: at.featureId }, anchor: at.at }),
+      field: `${inner.fieldPrefix}holes`,
+      title: `Heads of ${inner.thread.name} lie under the bolted part`,
+      says: `They reach ⌀${facts.format.length(reach)}, its bore is ⌀${facts.format.length(bore)}. Countersink them, tap the plate and bolt from the other face, or put a ring spacer between.`,
+      value: quantity(reach, 'mm'),
+      limit: quantity(bore, 'mm'),
+      source: SEAT_SOURCE,
+    }),
+  ];
 }

@@ -14,10 +14,13 @@ const HARD_EDGE: Source = {
 };
 
 /** Says how the marks of a pattern become holes. */
-export function checkTapping(pattern: BoltPattern, facts: Facts): readonly Finding[] {
+export function checkTapping(pattern: BoltPattern, thickness: number, facts: Facts): readonly Finding[] {
   const first = pattern.holes[0];
   if (first === undefined || (pattern.made !== 'tapped' && pattern.made !== 'drill')) return [];
-  const pilot = pilotDiameter(pattern.holeDiameter);
+  const smallest = Math.max(thickness, 4 * facts.kerf.amount);
+  const allowed = pilotDiameter(pattern.holeDiameter);
+  // A pilot that the torch cannot cut is no pilot.
+  const pilot = allowed !== undefined && allowed >= smallest ? allowed : undefined;
   return [
     found({
       code: 'drilled-from-mark',
@@ -26,7 +29,7 @@ export function checkTapping(pattern: BoltPattern, facts: Facts): readonly Findi
       anchor: first.at,
       field: `${pattern.fieldPrefix}holes`,
       title: `${pattern.count} centre marks to drill ⌀${facts.format.length(pattern.holeDiameter)}${pattern.made === 'tapped' ? ` and tap ${pattern.thread.name}` : ''}`,
-      says: `The torch only marks; a plasma-cut edge is hard and ruins taps and drills. A pilot, if one is cut, stays at ${pilot === undefined ? 'none for this size' : `⌀${facts.format.length(pilot)} or less`}. Each mark is a start for the consumables.`,
+      says: `The torch only marks; a plasma-cut edge is hard and ruins taps and drills. ${pilot === undefined ? 'Drill from solid: no pilot that the torch can cut is small enough.' : `A pilot, if one is cut, stays at ⌀${facts.format.length(pilot)} or less.`} Each mark is a start for the consumables.`,
       value: quantity(pattern.holeDiameter, 'mm'),
       ...(pilot === undefined ? {} : { limit: quantity(pilot, 'mm') }),
       source: HARD_EDGE,

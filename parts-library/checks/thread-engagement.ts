@@ -61,7 +61,7 @@ export function checkThreadEngagement(
       title: `${pattern.thread.name} in ${facts.format.length(plate.thickness)} ${plate.material.name} holds ${percent(Math.min(share, 1))} of the bolt`,
       says:
         share < FULL_STRENGTH
-          ? `The ${strip.governs === 'plate thread' ? 'thread in the plate' : 'thread on the bolt'} strips at ${facts.format.force(strip.newtons)}; a ${gradeName} bolt breaks at ${facts.format.force(strip.boltBreaksNewtons)}. ${facts.format.length(strip.engagementNeeded)} of engagement would hold the whole bolt: a weld nut, a boss, or bolts through clearance holes would do.`
+          ? `The ${strip.governs === 'plate thread' ? 'thread in the plate' : 'thread on the bolt'} strips at ${facts.format.force(strip.newtons)}; the ${gradeName} bolt breaks at ${facts.format.force(strip.boltBreaksNewtons)}. ${facts.format.length(strip.engagementNeeded)} of engagement would hold the whole bolt: a weld nut, a boss, or bolts through clearance holes would do.`
           : `The bolt breaks at ${facts.format.force(strip.boltBreaksNewtons)}, before the threads strip.`,
       value: quantity(plate.thickness, 'mm'),
       limit: quantity(strip.engagementNeeded, 'mm'),

@@ -8,7 +8,7 @@ import {
   type Point,
 } from '../geometry/index.js';
 import type { Source } from '../handbook/index.js';
-import { isMark, outlineOf, type Finding, type Part } from '../model/index.js';
+import { isMark, outlineOf, type Finding, type Hole, type Part } from '../model/index.js';
 import type { Facts } from './facts.js';
 import { digits, found, judge, quantity } from './findings.js';
 
@@ -27,7 +27,7 @@ interface Hollow {
   readonly id: string;
   readonly name: string;
   readonly contour: Contour;
-  /** Set for a round opening, whose distances have a closed form. */
+  /** Set for a round hole, whose distances have a closed form; never for the outline, which lies round the others. */
   readonly circle?: { readonly centre: Point; readonly radius: number } | undefined;
 }
 
@@ -36,7 +36,7 @@ interface Web {
   readonly at: Point;
 }
 
-/** From a round opening to another contour: its centre's distance less its radius, unless the two cross. */
+/** From a round hole to a contour beside it or round it: its centre's distance less its radius, unless they cross. */
 function webFromCircle(circle: { readonly centre: Point; readonly radius: number }, other: Contour): Web {
   const nearest = nearestOnContour(other, circle.centre);
   return { distance: Math.max(0, nearest.distance - circle.radius), at: nearest.point };
@@ -44,20 +44,14 @@ function webFromCircle(circle: { readonly centre: Point; readonly radius: number
 
 /** Exact least distance between two hollows, and where. */
 function webBetween(a: Hollow, b: Hollow): Web {
-  if (a.circle !== undefined && b.circle !== undefined) {
-    const between = Math.hypot(a.circle.centre.x - b.circle.centre.x, a.circle.centre.y - b.circle.centre.y);
-    // Apart, or one within the other: a bore inside its round outside.
-    const apart = between - a.circle.radius - b.circle.radius;
-    const within = Math.abs(a.circle.radius - b.circle.radius) - between;
-    if (apart > 0) return webFromCircle(a.circle, b.contour);
-    const small = a.circle.radius < b.circle.radius ? a : b;
-    return { distance: Math.max(0, within), at: (small.circle ?? a.circle).centre };
-  }
   if (a.circle !== undefined) return webFromCircle(a.circle, b.contour);
   if (b.circle !== undefined) return webFromCircle(b.circle, a.contour);
   const gap = distanceBetweenContours(a.contour, b.contour);
   return { distance: gap.distance, at: gap.from };
 }
+
+/** A tapped hole ends at its thread's outside. */
+const threadOf = (hole: Hole): number => (hole.finish === 'tap' ? (hole.takes ?? 0) : 0);
 
 /** Openings as cut, marks as they will be drilled, a bore at its finished size, and the outline. */
 function hollowsOf(part: Part): readonly Hollow[] {
@@ -69,16 +63,31 @@ function hollowsOf(part: Part): readonly Hollow[] {
     circle: { centre, radius },
   });
   return [
-    { id: outline.id, name: 'the outside', contour: outline.contour, circle: isCircle(outline.contour) },
+    { id: outline.id, name: 'the outside', contour: outline.contour },
     ...part.features.flatMap((feature): readonly Hollow[] => {
       if (feature.purpose === 'opening') {
         const circle = isCircle(feature.contour);
-        return circle !== undefined && feature.hole?.finish === 'bore'
-          ? [round(feature.id, feature.name, circle.centre, feature.hole.size / 2)]
-          : [{ id: feature.id, name: feature.name, contour: feature.contour, circle }];
+        // Bored or ground later: what counts is the finished size.
+        return circle === undefined
+          ? [{ id: feature.id, name: feature.name, contour: feature.contour }]
+          : [
+              round(
+                feature.id,
+                feature.name,
+                circle.centre,
+                Math.max(circle.radius, (feature.hole?.size ?? 0) / 2),
+              ),
+            ];
       }
       return isMark(feature) && feature.hole !== undefined
-        ? [round(feature.id, feature.name, feature.at, feature.hole.size / 2)]
+        ? [
+            round(
+              feature.id,
+              feature.name,
+              feature.at,
+              Math.max(feature.hole.size, threadOf(feature.hole)) / 2,
+            ),
+          ]
         : [];
     }),
   ];

@@ -1,5 +1,6 @@
 // Fillet welds: how small and how large a leg may be, and what a length of it carries.
 
+import type { Unit } from '../units/index.js';
 import { inches, ksi } from './inches.js';
 import type { Source } from './source.js';
 
@@ -21,22 +22,23 @@ const j22b: Source = {
 };
 
 /** Thinner part up to, least leg, mm: 1/4 in plate counts with 6 mm, 1/2 in with 13, 3/4 in with 19. */
-const least: readonly (readonly [upTo: number, leg: number])[] = [
-  [inches(1 / 4), 3],
-  [13, 5],
-  [inches(3 / 4), 6],
-  [Infinity, 8],
+const least: readonly (readonly [upTo: number, metric: number, inch: number])[] = [
+  [inches(1 / 4), 3, inches(1 / 8)],
+  [13, 5, inches(3 / 16)],
+  [inches(3 / 4), 6, inches(1 / 4)],
+  [Infinity, 8, inches(5 / 16)],
 ];
 
 /**
  * Least leg of a single-pass fillet for the thinner part joined, so that the plate does not chill it.
  *
  * @param thinner thickness of the thinner part, mm
+ * @param unit which column of the table: millimetre legs or fractions of an inch
  * @example leastFilletLeg(10).leg // 5
  */
-export function leastFilletLeg(thinner: number): FilletLeg {
-  const [, leg] = least.find(([upTo]) => thinner <= upTo) ?? [Infinity, 8];
-  return { leg, source: j24 };
+export function leastFilletLeg(thinner: number, unit: Unit = 'mm'): FilletLeg {
+  const [, metric, inch] = least.find(([upTo]) => thinner <= upTo) ?? [Infinity, 8, inches(5 / 16)];
+  return { leg: unit === 'mm' ? metric : inch, source: j24 };
 }
 
 /**

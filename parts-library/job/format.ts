@@ -20,6 +20,7 @@ export function createFormat(unit: Unit): Format {
     unit,
     length,
     bare,
+    fine: (mm) => writeLength(mm, { unit, decimals: decimals + 1 }),
     lengthWithin: (mm, plusMinus) => `${length(mm)} ±${bare(plusMinus)}`,
     force: (newtons) => writeForce(newtons, { unit, decimals: 0 }),
     torque: (newtonMetres) => writeTorque(newtonMetres, { unit, decimals: 1 }),

@@ -5,6 +5,8 @@ export interface Format {
   readonly unit: 'mm' | 'in';
   /** `35 mm` or `1.378 in`. */
   readonly length: (mm: number) => string;
+  /** The same to a thousandth of a millimetre or a ten-thousandth of an inch, for machined fits. */
+  readonly fine: (mm: number) => string;
   /** The same without its unit, for a drawing whose title block states the unit. */
   readonly bare: (mm: number) => string;
   /** `35 mm ±0.1`. */

@@ -245,9 +245,13 @@ describe('findings carry numbers that can be redone by hand', () => {
       teeth: 15,
       centre: 'none',
     };
-    const found = finding(parameters, 'chain-room');
-    expect(found.limit?.amount).toBeCloseTo(1.8223 * 25.4, 2);
-    expect(found.level).toBe('stop');
+    // Side plates: P cot(180/15) − 0.95 P = 1.877 in, computed beside the largest hub of 1.822 in.
+    const stop = finding(parameters, 'chain-room');
+    expect(stop.level).toBe('stop');
+    expect((stop.limit?.amount ?? 0) / 25.4).toBeCloseTo(1.877, 3);
+    const caution = finding({ ...parameters, outside: 47 }, 'chain-room');
+    expect(caution.level).toBe('caution');
+    expect((caution.limit?.amount ?? 0) / 25.4).toBeCloseTo(1.8223, 4);
   });
 
   test('chain pull: 10 lbf·ft on 10 teeth of 41 is 148.3 lbf against 250 lbf; 40 lbf·ft is over', () => {
@@ -306,7 +310,12 @@ describe('findings carry numbers that can be redone by hand', () => {
       level: 'stop',
       limit: { amount: 64.15 },
     });
-    expect(finding({ ...CART_ADAPTER, boltedBore: 64, weldSides: 'one' }, 'seat').level).toBe('caution');
+    // Welded on the far face only, the hub alone comes through: 57.15 + 1.
+    expect(finding({ ...CART_ADAPTER, boltedBore: 60, weldSides: 'one' }, 'seat')).toMatchObject({
+      level: 'pass',
+      limit: { amount: 58.15 },
+    });
+    expect(finding({ ...CART_ADAPTER, boltedBore: 57, weldSides: 'one' }, 'seat').level).toBe('caution');
     expect(finding({ ...CART_ADAPTER, boltedBore: 65 }, 'seat').level).toBe('pass');
   });
 
@@ -340,6 +349,94 @@ describe('findings carry numbers that can be redone by hand', () => {
   test('brake and steering parts carry their caution', () => {
     expect(finding({ ...CART_ADAPTER, use: 'brake' }, 'use-brake').level).toBe('caution');
     expect(finding({ ...CART_ADAPTER, use: 'steering' }, 'use-steering').level).toBe('caution');
+  });
+
+  test('a keyed bore in a round plate is far from its outside: 11.5 mm is left beside the keyway’s bolts', () => {
+    const parameters = {
+      bolts: 4,
+      boltCircle: 80,
+      bolt: 'M8',
+      thickness: 8,
+      bore: 25,
+      keyway: 'metric',
+      torque: 60,
+    };
+    const web = finding(parameters, 'web');
+    expect(web.level).not.toBe('stop');
+    // Bolts 9 mm on ⌀80 in ⌀112 or more: 16 − 4.5 to the outside at the least edge distance of 2 d.
+    expect(web.value?.amount).toBeGreaterThan(11);
+    expect(web.value?.amount).toBeLessThan(15);
+  });
+
+  test('a hub larger than the bore is a stop however the bore is made', () => {
+    for (const centre of ['slip-to-weld', 'bore-after', 'turned', undefined]) {
+      expect(finding({ ...CART_ADAPTER, hub: 50, bore: 48, centre }, 'bore-fit').level).toBe('stop');
+    }
+    expect(finding({ ...CART_ADAPTER, hub: 50, bore: 49.9 }, 'bore-fit').level).toBe('caution');
+  });
+
+  test('a turned bore takes the hub as measured, with no clearance of its own, and H7 to the thousandth', () => {
+    // ISO 286 H7 over 50 to 80: +0.030, 0 (published).
+    const found = finding({ ...CART_ADAPTER, fit: undefined, centre: 'turned' }, 'bore-fit');
+    expect(found.title).toContain('57.15 mm to 57.18 mm');
+  });
+
+  test('a steel hub does not weld to aluminium, and stainless wants its own filler', () => {
+    expect(finding({ ...CART_ADAPTER, material: '6061-T6' }, 'weldability').level).toBe('stop');
+    expect(finding({ ...CART_ADAPTER, material: '304' }, 'weldability').level).toBe('caution');
+    expect(finding({ ...CART_ADAPTER, material: '6061-T6' }, 'material').says).toMatch(/temper/);
+  });
+
+  test('tyre grip loads the bolts without a chain: 0.8 × 300 kg × g × 0.25 m = 588 N·m beats 400', () => {
+    const parameters = { ...CART_ADAPTER, torque: 400, gripMass: 300, tyreDiameter: 500 };
+    expect(finding(parameters, 'bolt-shear').value?.amount).toBeCloseTo(588.4 / (6 * 0.055), 0);
+  });
+
+  test('teeth without a chain are said to be unchecked, in the one note of what could not be checked', () => {
+    const found = finding({ ...CART_ADAPTER, teeth: 40 }, 'not-checked');
+    expect(found.title).toMatch(/^Not checked: .*the chain beside the plate/);
+    expect(
+      run({ ...CART_ADAPTER, teeth: 40 }).findings.filter(({ code }) => code === 'not-checked'),
+    ).toHaveLength(1);
+  });
+
+  test('a keyway asked for beside a hub is not dropped in silence', () => {
+    expect(finding({ ...CART_ADAPTER, keyway: 'metric' }, 'keyway').level).toBe('caution');
+  });
+
+  test('edge distance counts the bore as well as the outside: bolts on ⌀40 round a 24 mm bore have 0.8 d', () => {
+    const parameters = { bolts: 4, boltCircle: 40, bolt: 'M10', thickness: 6, bore: 24, outside: 90 };
+    expect(finding(parameters, 'edge-distance')).toMatchObject({ level: 'stop', value: { amount: 8 } });
+  });
+
+  test('studs or tapped holes in the bolted part leave only this plate’s hole to give: (13.5 − 12)/2', () => {
+    const parameters = {
+      bolts: 5,
+      boltCircle: 'circle 114.3±0.1',
+      bolt: 'M12x1.5',
+      boltedBy: 'stud',
+      thickness: 8,
+      hub: 50,
+    };
+    expect(finding(parameters, 'bolt-up').limit?.amount).toBeCloseTo(0.75, 9);
+    expect(finding({ ...parameters, holes: 'tapped' }, 'bolt-up').level).toBe('stop');
+  });
+
+  test('an inch job welds inch legs: AISC Table J2.4, 1/8 in on 1/4 in plate', () => {
+    const { findings } = run({ bolts: 4, boltCircle: '4', bolt: '3/8-16', hub: '2', thickness: '1/4' }, 'in');
+    expect(findings.find(({ code }) => code === 'fillet-leg')?.value?.amount).toBeCloseTo(3.175, 9);
+  });
+
+  test('two patterns whose heads meet are a stop; inner heads under the bolted part a caution', () => {
+    const two = { bolts: 4, boltCircle: 100, bolt: 'M10', hub: 30, thickness: 6 };
+    const near = { ...two, pattern2: { bolts: 4, boltCircle: 66, bolt: 'M8' } };
+    expect(finding(near, 'heads-of-both-patterns').level).toBe('stop');
+    const under = {
+      ...two,
+      boltedBore: 60,
+      pattern2: { bolts: 4, boltCircle: 66, bolt: 'M8', clocking: '45' },
+    };
+    expect(finding(under, 'heads-under-bolted-part').level).toBe('caution');
   });
 
   test('a keyway in 6 mm plate under 200 N·m crushes: 4T/(D h L) = 762 MPa', () => {

@@ -6,7 +6,7 @@ export function centreFields(f: FieldKit) {
   return {
     centre: f.maybeChoice({
       title: 'Centre',
-      help: 'slip-to-weld: the hub slips in after its edge is ground, and is welded; bore-after: cut under size and bored to the hub; turned: the same in a lathe to a locating fit; plain: a round opening; none. Left out: slip-to-weld with a hub, plain with a bore, otherwise none.',
+      help: 'slip-to-weld: the hub slips in after its edge is ground, and is welded; bore-after: cut under size and bored to the hub; turned: the same in a lathe to a locating fit; plain: a round opening; none. Left out: slip-to-weld with a hub, plain with a bore alone, otherwise none.',
       group: 'Centre',
       choices: [
         { value: 'slip-to-weld', label: 'Slip to weld, after grinding' },
@@ -24,17 +24,16 @@ export function centreFields(f: FieldKit) {
       min: 5,
       max: 500,
     }),
-    fit: f.length.given({
+    fit: f.length.maybe({
       title: 'Fit',
-      help: 'How much larger than the hub the finished bore is, on diameter.',
+      help: 'How much larger than the hub the finished bore is, on diameter. Left out: 0.2 mm to slip in, 0 when bored or turned.',
       group: 'Centre',
       min: 0,
       max: 5,
-      default: '0.2 mm',
     }),
     bore: f.length.maybe({
       title: 'Bore',
-      help: 'Finished bore, instead of hub and fit.',
+      help: 'Finished bore, instead of hub and fit. With a hub as well, the hub is judged against it.',
       measuring: 'What has to pass: measure it, and add the room it needs.',
       group: 'Centre',
       min: 3,

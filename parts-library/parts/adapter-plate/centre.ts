@@ -23,14 +23,18 @@ export type CentreResult =
   | { readonly ok: true; readonly value: Centre | undefined }
   | { readonly ok: false; readonly field: string; readonly says: string };
 
+/** Clearance on diameter when none is given, mm: a hub slips in to be welded; a bored one is fitted as measured. */
+const SLIP_FIT = 0.2;
+
 const wayOf = (p: AdapterPlate): CentreWay =>
-  p.centre ?? (p.bore === undefined ? (p.hub === undefined ? 'none' : 'slip-to-weld') : 'plain');
+  p.centre ?? (p.hub === undefined ? (p.bore === undefined ? 'none' : 'plain') : 'slip-to-weld');
 
 /** Resolves the centre from hub and fit, or from the bore; says which field is missing. */
 export function resolveCentre(p: AdapterPlate): CentreResult {
   const way = wayOf(p);
   if (way === 'none') return { ok: true, value: undefined };
-  const finished = p.bore?.mm ?? (p.hub === undefined ? undefined : p.hub.mm + p.fit.mm);
+  const fit = p.fit?.mm ?? (way === 'slip-to-weld' || way === 'plain' ? SLIP_FIT : 0);
+  const finished = p.bore?.mm ?? (p.hub === undefined ? undefined : p.hub.mm + fit);
   if (finished === undefined) {
     return {
       ok: false,

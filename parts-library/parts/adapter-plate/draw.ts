@@ -1,6 +1,7 @@
 // Draws an adapter plate: outline, openings, marks and label, finished sizes, origin in the middle.
 import { circleContour } from '../../geometry/index.js';
 import type { Feature, Finding, Part, Staged } from '../../model/index.js';
+import type { DrawContext } from '../family.js';
 import { drawLabel } from './label.js';
 import type { AdapterPlate } from './parameters.js';
 import type { ResolvedPattern } from './pattern.js';
@@ -62,7 +63,7 @@ const noRoomForLabel = (label: string): Finding => ({
 });
 
 /** Parameters to a part. */
-export function drawAdapterPlate(p: AdapterPlate): Staged<Part | undefined> {
+export function drawAdapterPlate(p: AdapterPlate, context: DrawContext): Staged<Part | undefined> {
   const answer = resolve(p);
   if (!answer.ok) return { value: undefined, findings: [refusal(answer.field, answer.says)] };
   const { patterns, centreFeature, outside, lightening } = answer.value;
@@ -78,7 +79,7 @@ export function drawAdapterPlate(p: AdapterPlate): Staged<Part | undefined> {
       hole: { finish: 'cut', size: p.lighteningDiameter.mm },
     })),
   ];
-  const label = drawLabel(p, answer.value, plain);
+  const label = drawLabel(p, answer.value, plain, context.format.unit);
   return {
     value: {
       family: FAMILY_ID,

@@ -58,7 +58,7 @@ function patternGhosts(p: AdapterPlate): readonly Ghost[] {
   });
 }
 
-function hubGhosts(p: AdapterPlate): readonly Ghost[] {
+function hubGhosts(p: AdapterPlate, facts: Facts): readonly Ghost[] {
   const answer = resolve(p);
   if (!answer.ok || answer.value.centre?.hub === undefined) return [];
   const radius = answer.value.centre.hub.diameter / 2;
@@ -66,7 +66,11 @@ function hubGhosts(p: AdapterPlate): readonly Ghost[] {
   if (!answer.value.centre.welded) return [hub];
   return [
     hub,
-    { id: 'weld', kind: 'weld', shape: { circle: { centre: MIDDLE, radius: radius + weldLegOf(p) } } },
+    {
+      id: 'weld',
+      kind: 'weld',
+      shape: { circle: { centre: MIDDLE, radius: radius + weldLegOf(p, facts.format.unit) } },
+    },
   ];
 }
 
@@ -109,5 +113,5 @@ export function adapterPlateGhosts(_part: Part, p: AdapterPlate, facts: Facts): 
           },
         ],
   );
-  return [...patternGhosts(p), ...hubGhosts(p), ...bores, ...chainGhosts(p, facts)];
+  return [...patternGhosts(p), ...hubGhosts(p, facts), ...bores, ...chainGhosts(p, facts)];
 }

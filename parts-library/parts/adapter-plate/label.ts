@@ -2,6 +2,7 @@
 import { clearMetal } from '../../checks/index.js';
 import type { Point } from '../../geometry/index.js';
 import type { Feature } from '../../model/index.js';
+import type { Unit } from '../../units/index.js';
 import { letterText } from '../lettering/strokes.js';
 import type { AdapterPlate } from './parameters.js';
 import type { Resolved } from './resolve.js';
@@ -41,12 +42,13 @@ export function drawLabel(
   p: AdapterPlate,
   r: Resolved,
   plain: readonly Feature[],
+  unit: Unit,
 ): readonly Feature[] | undefined {
   if (p.label === undefined || p.label === '') return [];
   const height = p.labelHeight.mm;
   const { width } = letterText(p.label, { x: 0, y: 0 }, height);
   const hub = r.centre === undefined ? 0 : (r.centre.hub?.diameter ?? r.centre.finished) / 2;
-  const inner = hub + (r.centre?.welded === true ? weldLegOf(p) : 0);
+  const inner = hub + (r.centre?.welded === true ? weldLegOf(p, unit) : 0);
   const isClear = clearMetal(plain, CLEAR);
   const box = boxPoints(width, height);
   const centre = candidatePlaces(r, inner).find((place) =>

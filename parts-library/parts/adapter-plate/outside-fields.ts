@@ -24,7 +24,7 @@ export function outsideFields(f: FieldKit) {
     }),
     edge: f.length.maybe({
       title: 'Edge distance',
-      help: 'From bolt centre to the edge, on the outermost circle; the lobe radius of a lobed plate. Left out: twice the bolt.',
+      help: 'From bolt centre to the edge, on the outermost circle; the lobe radius of a lobed plate. Left out: twice the bolt, or 1.5 thicknesses of metal beside the hole if that is more.',
       group: 'Outside',
       min: 2,
       max: 500,
@@ -70,7 +70,7 @@ export function outsideFields(f: FieldKit) {
     }),
     lighteningClocking: f.angle.maybe({
       title: 'First lightening hole at',
-      help: 'Angle of the first lightening hole. Left out: between two bolts.',
+      help: 'Angle of the first lightening hole. Left out: between two bolts, or toward a bolt when lobed.',
       group: 'Lightening',
       min: -360,
       max: 360,

@@ -25,6 +25,18 @@ const USUAL_WEB = 2.5;
 /** Edge distance when none is given, in bolt diameters: the upper end of the shop rule of 1.5 to 2. */
 const USUAL_EDGE = 2;
 
+/** Metal beside a bolt hole when no edge distance is given, in plate thicknesses: the plasma design guideline. */
+const USUAL_HOLE_WEB = 1.5;
+
+/** How far from the middle the metal must reach everywhere: past the centre opening and the holes of an inner pattern. */
+function leastReach(p: AdapterPlate, inner: readonly ResolvedPattern[], centre: Centre | undefined): number {
+  const web = p.web?.mm ?? USUAL_WEB * p.thickness.mm;
+  const holes = inner.map(
+    ({ circle, pattern }) => circle.diameter / 2 + pattern.holeDiameter / 2 + USUAL_HOLE_WEB * p.thickness.mm,
+  );
+  return Math.max((centre?.finished ?? 0) / 2 + web, ...holes);
+}
+
 const outermost = (patterns: readonly ResolvedPattern[]): ResolvedPattern | undefined =>
   patterns.toSorted((a, b) => b.circle.diameter - a.circle.diameter)[0];
 
@@ -45,12 +57,21 @@ export function drawOutside(
       value: { contour: circleContour({ x: 0, y: 0 }, reach, 'outline'), reach, edge: reach - circle },
     };
   }
-  const edge = p.edge?.mm ?? USUAL_EDGE * outer.pattern.thread.diameter;
+  const edge =
+    p.edge?.mm ??
+    Math.max(
+      USUAL_EDGE * outer.pattern.thread.diameter,
+      USUAL_HOLE_WEB * p.thickness.mm + outer.pattern.holeDiameter / 2,
+    );
   if (p.shape === 'round') {
     const reach = circle + edge;
     return { ok: true, value: { contour: circleContour({ x: 0, y: 0 }, reach, 'outline'), reach, edge } };
   }
-  const floor = (centre?.drawn ?? 0) / 2 + (p.web?.mm ?? USUAL_WEB * p.thickness.mm);
+  const floor = leastReach(
+    p,
+    patterns.filter((one) => one !== outer),
+    centre,
+  );
   const lobes = outer.pattern.holes.map(({ at }) => ({
     degrees: (Math.atan2(at.y, at.x) * 180) / Math.PI,
     reach: circle,

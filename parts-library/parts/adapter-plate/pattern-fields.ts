@@ -90,6 +90,17 @@ export function patternFields(
       max: 360,
       default: '90',
     }),
+    boltedBy: f.choice({
+      title: 'Bolted part has',
+      help: 'Clearance holes, tapped holes, or studs. Tapped holes and studs hold the bolt where it is, so that only the hole in this plate gives.',
+      group,
+      choices: [
+        { value: 'hole', label: 'Holes' },
+        { value: 'thread', label: 'Tapped holes' },
+        { value: 'stud', label: 'Studs' },
+      ],
+      default: 'hole',
+    }),
     boltedHole: f.length.maybe({
       title: 'Hole in the bolted part',
       help: 'Diameter of the holes in the sprocket, disc or wheel that is bolted on. With it the fit of the two patterns is judged.',

@@ -97,6 +97,7 @@ export function resolvePattern(p: Pattern, id: BoltPattern['id']): PatternResult
         circle: circle.diameter,
         circlePlusMinus: circle.plusMinus,
         made: p.holes.kind,
+        boltedBy: p.boltedBy,
         holeDiameter: size.diameter,
         holes,
         ...(boltedHole === undefined ? {} : { boltedHole }),

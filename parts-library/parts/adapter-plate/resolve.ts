@@ -33,7 +33,8 @@ function resolveFresh(p: AdapterPlate): ResolveResult {
     const inner = (centre.value?.drawn ?? 0) / 2;
     const bolts = Math.min(...patterns.value.map(({ circle }) => circle.diameter / 2));
     const lighteningCircle = p.lighteningCircle?.mm ?? inner + bolts;
-    const first = p.lighteningClocking?.value ?? p.clocking.value + 180 / p.bolts;
+    // Between the bolts; on a lobed plate the metal is at the bolts.
+    const first = p.lighteningClocking?.value ?? p.clocking.value + (p.shape === 'lobed' ? 0 : 180 / p.bolts);
     return {
       ok: true,
       value: {

@@ -5,8 +5,12 @@ import type { AdapterPlate } from './parameters.js';
 import { resolve } from './resolve.js';
 import { weldLegOf } from './weld.js';
 
-/** A pilot stays this much under the drill, so that the drill's lips run outside the hard edge; common practice. */
-const PILOT_UNDER_DRILL = 3;
+/** Pilot drilled on a punch mark before a larger drill, mm, and the drill from which it helps; common practice. */
+const HAND_PILOT = 4;
+const PILOTED_FROM = 7;
+
+/** Ground off a weld edge, per side, mm: 0.2 to 0.5 is usual; from memory of the trade. */
+const USUAL_GRIND = 0.3;
 
 export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): readonly ShopStep[] {
   const answer = resolve(p);
@@ -17,11 +21,11 @@ export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): r
     const featureIds = pattern.holes.map(({ featureId }) => featureId);
     if (pattern.made === 'clearance' || pattern.made === 'plain') return [];
     const drill = `${length(pattern.holeDiameter)}${drillName === '' || drillName.endsWith('mm') ? '' : ` (${drillName})`}`;
-    const pilot = pattern.holeDiameter - PILOT_UNDER_DRILL;
+    const isPiloted = pattern.holeDiameter >= PILOTED_FROM;
     return [
       {
         kind: 'drill',
-        says: `Punch ${pattern.count} marks, ${pilot >= 2 ? `pilot ${length(pilot)}, ` : ''}drill ${drill}; better through the bolted part when it is at hand.`,
+        says: `Punch ${pattern.count} marks, ${isPiloted ? `pilot ${length(HAND_PILOT)}, ` : ''}drill ${drill}; better through the bolted part when it is at hand.`,
         featureIds,
       },
       ...(pattern.made === 'tapped'
@@ -42,7 +46,10 @@ export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): r
         ? [
             {
               kind: 'grind',
-              says: `Grind the centre’s edge to bright metal, to ⌀${length(centre.finished)}; nitrided edges make porous welds.`,
+              says:
+                centre.drawn < centre.finished
+                  ? `Grind the centre’s edge to bright metal, from ⌀${length(centre.drawn)} to ⌀${length(centre.finished)}; nitrided edges make porous welds.`
+                  : `Grind the centre’s edge to bright metal, which opens it from ⌀${length(centre.finished)} by about ${length(2 * USUAL_GRIND)}; nitrided edges make porous welds.`,
               featureIds: ['centre'],
             },
           ]
@@ -61,7 +68,7 @@ export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): r
           { kind: 'fit', says: 'Dry fit hub, plate and bolted part; mark which face is which.' },
           {
             kind: 'weld',
-            says: `Tack at four points, indicate the plate on the hub, weld ${length(weldLegOf(p))} fillet ${p.weldSides === 'both' ? 'on both sides' : 'on the far side'} in short runs opposite each other, indicate again.`,
+            says: `Tack at four points, indicate the plate on the hub, weld ${length(weldLegOf(p, facts.format.unit))} fillet ${p.weldSides === 'both' ? 'on both sides' : 'on the far side'} in short runs opposite each other, indicate again.`,
             featureIds: ['centre'],
           },
           {
