@@ -1,7 +1,8 @@
 // Writes files into a folder whole or not at all: each under a temporary name first, then all renamed.
 import { randomBytes } from 'node:crypto';
-import { lstat, mkdir, open, rename, rm, stat } from 'node:fs/promises';
+import { lstat, open, rename, rm, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
+import { makeFolder } from '../make-folder.js';
 
 /** Why files could not be written, in one sentence. */
 export class WriteProblem extends Error {
@@ -31,6 +32,7 @@ const WORDS: Readonly<Record<string, string>> = {
   EEXIST: 'a file of that name is in the way',
   ENAMETOOLONG: 'the name is too long',
   ELOOP: 'the path leads in a circle',
+  ENOENT: 'a part of the path leads nowhere, or takes no new folders',
 };
 
 function problemOf(what: string, error: unknown): WriteProblem {
@@ -51,7 +53,7 @@ export async function writeFiles(
   files: readonly FileToWrite[],
 ): Promise<readonly WrittenPath[]> {
   const directory = resolve(folder);
-  await makeFolder(directory, folder);
+  await openFolder(directory, folder);
   for (const { name } of files) await refuseSpecial(join(directory, name), join(folder, name));
   const staged: { readonly temporary: string; readonly path: string; readonly file: FileToWrite }[] = [];
   try {
@@ -72,9 +74,9 @@ export async function writeFiles(
   }));
 }
 
-async function makeFolder(directory: string, given: string): Promise<void> {
+async function openFolder(directory: string, given: string): Promise<void> {
   try {
-    await mkdir(directory, { recursive: true });
+    makeFolder(directory);
     if ((await stat(directory)).isDirectory()) return;
   } catch (error) {
     throw problemOf(`The folder "${given}" cannot be made`, error);

@@ -1,8 +1,9 @@
 // Opens the data file: SQLite behind a strict adapter, its settings, and its schema brought up to date.
-import { existsSync, mkdirSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
 import SQLite from 'better-sqlite3';
 import { Kysely, SqliteDialect, type SqliteDatabase, type SqliteStatement } from 'kysely';
+import { makeFolder } from '../make-folder.js';
 import { APPLICATION_ID, MIGRATIONS, SCHEMA_VERSION } from './migrations.js';
 import type { Tables } from './tables.js';
 
@@ -33,7 +34,7 @@ const BUSY_MILLISECONDS = 5000;
 export function openDatabase(file: string): OpenedDatabase {
   try {
     if (file !== IN_MEMORY) {
-      mkdirSync(dirname(file), { recursive: true });
+      makeFolder(dirname(resolve(file)));
       inspect(file);
     }
     const raw = new SQLite(file);

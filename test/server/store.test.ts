@@ -1,4 +1,5 @@
 // The data file: what survives, what is refused untouched, what may be bound, and the queue.
+import { existsSync } from 'node:fs';
 import { createHash } from 'node:crypto';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -75,6 +76,10 @@ describe('the data file', () => {
   it('that is no database is refused', async () => {
     await writeFile(join(folder, 'letter.txt'), 'Dear orchard, '.repeat(100));
     expect(() => openStore(join(folder, 'letter.txt'))).toThrow(StoreProblem);
+  });
+
+  it.skipIf(!existsSync('/proc/self'))('in a place that takes no folders is refused at once', () => {
+    expect(() => openStore('/proc/fishplate/data.sqlite')).toThrow(StoreProblem);
   });
 
   it('lets a job be stepped only from the revision that stands', async () => {
