@@ -52,7 +52,9 @@ export function createApp({ store, version, page, report }: AppOptions): Express
   app.get('/openapi.json', (_request, response) => {
     response.json(description);
   });
-  app.use('/api', noStore, jsonOnly, express.json({ limit: BODY_LIMIT, type: () => true }), api);
+  // Bodies of the bench are small: packed ones are refused, not unpacked.
+  const readJson = express.json({ limit: BODY_LIMIT, type: () => true, inflate: false });
+  app.use('/api', noStore, jsonOnly, readJson, api);
   if (page !== undefined && existsSync(join(page, 'index.html'))) app.use(pageRoutes(page));
   app.use(answerNotFound, answerErrors(report));
   return app;

@@ -63,6 +63,13 @@ describe('a request', () => {
     expect(problemSchema.parse(answer.json()).status).toBe(status);
   });
 
+  it.each(['gzip', 'deflate', 'br', 'paper'])('packed as %s is refused', async (encoding) => {
+    const headers = { 'Content-Encoding': encoding };
+    const answer = await send(bench, 'POST', '/api/jobs', { text: '{"name":"Gate"}', headers });
+    expect(answer.status).toBe(415);
+    expect(problemSchema.parse(answer.json()).status).toBe(415);
+  });
+
   it('with ten thousand levels is refused', async () => {
     const text = `{"parameters":${'['.repeat(10_000)}${']'.repeat(10_000)}}`;
     const answer = await send(bench, 'POST', '/api/parts/adapter-plate', { text });
