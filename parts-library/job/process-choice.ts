@@ -86,7 +86,9 @@ function read(field: ProcessField, input: number | string, unit: Unit): Reading<
   if (field.unit === 's') return readTime(input);
   if (field.unit === 'mm/min') return readSpeed(input, { unit });
   const length =
-    typeof input === 'number' ? readLength(`${input} mm`, { unit }) : readLength(input, { unit });
+    typeof input === 'number'
+      ? readLength(`${input} mm`, { unit })
+      : readLength(input, { unit, plusMinus: field.name === 'kerf' });
   return length.ok ? { ok: true, value: length.value.mm } : length;
 }
 
@@ -108,6 +110,13 @@ export function readProcess(
   }
   const given = new Map<string, unknown>(Object.entries(input).filter(([, value]) => value !== undefined));
   const problems: FieldProblem[] = [];
+  const beside = plusMinusOf(given.get('kerf'), unit);
+  if (beside !== undefined && given.has('kerfPlusMinus')) {
+    problems.push({
+      field: 'process.kerfPlusMinus',
+      says: `Kerf ± is given twice: in the kerf "${String(given.get('kerf'))}" and by itself; give it once.`,
+    });
+  } else if (beside !== undefined) given.set('kerfPlusMinus', beside);
   const numbers: { [name in ProcessField['name']]?: number } = {};
   for (const field of PROCESS_FIELDS) {
     const value = given.get(field.name);
@@ -129,6 +138,13 @@ export function readProcess(
     });
   }
   return { value: { ...numbers, ...(typeof processClass === 'string' ? { processClass } : {}) }, problems };
+}
+
+/** The ± that was typed behind the kerf, mm. */
+function plusMinusOf(kerf: unknown, unit: Unit): number | undefined {
+  if (typeof kerf !== 'string') return undefined;
+  const reading = readLength(kerf, { unit });
+  return reading.ok ? reading.value.plusMinus : undefined;
 }
 
 function readFigure(field: ProcessField, value: unknown, unit: Unit): number | FieldProblem {

@@ -102,6 +102,14 @@ describe('problems', () => {
     ['a parameter', { parameters: { bolts: 1 } }, 'bolts', '2 to 24'],
     ['no parameters', { parameters: 'all' }, 'parameters', 'object'],
     ['a kerf', { process: { kerf: '1,5 furlong' } }, 'process.kerf', 'furlong'],
+    ['a kerf whose ± is too wide', { process: { kerf: '1.6±5' } }, 'process.kerfPlusMinus', '0 to 3 mm'],
+    [
+      'a ± given twice',
+      { process: { kerf: '1.6±0.1', kerfPlusMinus: 0.2 } },
+      'process.kerfPlusMinus',
+      'given twice',
+    ],
+    ['a ± of the hole kerf', { process: { holeKerf: '1.7±0.1' } }, 'process.holeKerf', 'no place here'],
     ['a process that is none', { process: 45 }, 'process', 'object'],
     ['a class', { process: { processClass: 'water' } }, 'process.processClass', 'air-45A'],
     ['a name', { name: 'a\nb' }, 'name', 'line breaks'],
@@ -169,6 +177,13 @@ describe('problems', () => {
       { numRuns: 150 },
     );
   }, 120_000);
+});
+
+describe('the kerf as typed', () => {
+  it('brings its ± with it', () => {
+    const run = runPart({ ...ring, process: { kerf: '1.6±0.1' } }, startingShop);
+    expect(run.value?.process.settings).toMatchObject({ kerf: 1.6, kerfPlusMinus: 0.1 });
+  });
 });
 
 describe('a plate that no class holds', () => {
