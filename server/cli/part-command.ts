@@ -129,6 +129,8 @@ async function readParameters(path: string | undefined): Promise<ReadParameters>
   } catch {
     return refuse(`"${path}" cannot be read; accepted is the path of a JSON file.`);
   }
+  // Some editors put a byte-order mark in front.
+  content = content.replace(/^\uFEFF/, '');
   if (content.length > LARGEST_FILE) return refuse(`"${path}" is larger than ${LARGEST_FILE} bytes.`);
   try {
     return { value: JSON.parse(content) as unknown, problems: [] };

@@ -1,7 +1,8 @@
 // From flags and a parameter file to what the one-part flow is asked.
+import { z } from 'zod';
 import { guardJson, isObject, PROCESS_FIELDS, type UncheckedRequest } from '../../parts-library/job/index.js';
 import type { Family } from '../../parts-library/parts/index.js';
-import type { Json, JsonObject } from '../../parts-library/model/index.js';
+import type { JsonObject } from '../../parts-library/model/index.js';
 import { flagName } from './flags.js';
 import type { InputProblem } from './outcome.js';
 import { settable } from './part-flags.js';
@@ -27,7 +28,7 @@ export const textOf = (flags: Flags, name: string): string | undefined => {
 export function askedPart(family: Family, flags: Flags, file: unknown): AskedPart {
   const problems: InputProblem[] = [];
   const whole = readFile(file, problems);
-  const unit = oneOf(flags, 'unit', ['mm', 'in'] as const, problems) ?? (whole.unit === 'in' ? 'in' : 'mm');
+  const unit = oneOf(flags, 'unit', ['mm', 'in'] as const, problems) ?? whole.unit ?? 'mm';
   const parameters = settable(family).reduce<JsonObject>((current, { path }) => {
     const value = textOf(flags, flagName(path));
     return value === undefined ? current : withValue(current, path.split('.'), value);
@@ -88,11 +89,19 @@ function oneOf<const T extends string>(
 
 interface FileContents {
   readonly parameters: JsonObject;
-  readonly unit?: Json;
+  readonly unit?: 'mm' | 'in';
   readonly name?: string;
   readonly quantity?: number;
   readonly process?: JsonObject;
 }
+
+/** What a whole request holds beside its parameters. */
+const besideParameters = z.strictObject({
+  unit: z.enum(['mm', 'in']).exactOptional(),
+  name: z.string().exactOptional(),
+  quantity: z.number().exactOptional(),
+  process: z.record(z.string(), z.json()).exactOptional(),
+});
 
 function readFile(file: unknown, problems: InputProblem[]): FileContents {
   const refuse = (says: string): FileContents => {
@@ -104,22 +113,25 @@ function readFile(file: unknown, problems: InputProblem[]): FileContents {
   if (!guarded.ok) return refuse(`${guarded.problem.path}: ${guarded.problem.says}`);
   if (!isObject(guarded.value))
     return refuse('The file holds no JSON object; accepted is one of parameters by name.');
-  const { parameters, unit, name, quantity, process } = guarded.value;
+  const { parameters, ...rest } = guarded.value;
   if (!isObject(parameters)) return { parameters: guarded.value };
-  return {
-    parameters,
-    ...(unit === undefined ? {} : { unit }),
-    ...(typeof name === 'string' ? { name } : {}),
-    ...(typeof quantity === 'number' ? { quantity } : {}),
-    ...(isObject(process) ? { process } : {}),
-  };
+  const beside = besideParameters.safeParse(rest);
+  if (beside.success) return { parameters, ...beside.data };
+  for (const issue of beside.error.issues) {
+    const field = issue.code === 'unrecognized_keys' ? issue.keys.join(', ') : issue.path.join('.');
+    problems.push({
+      field,
+      flag: '--params',
+      says: `${field} beside the parameters is ${JSON.stringify(rest[field]) ?? 'not known'}; accepted are unit ("mm" or "in"), name (a text), quantity (a number) and process (an object).`,
+    });
+  }
+  return { parameters };
 }
 
+/** Puts a value of a flag in its place; a group that is no group is left for the reader to name. */
 function withValue(object: JsonObject, [name, ...rest]: readonly string[], value: string): JsonObject {
   if (name === undefined) return object;
-  const before = object[name];
-  return {
-    ...object,
-    [name]: rest.length === 0 ? value : withValue(isObject(before) ? before : {}, rest, value),
-  };
+  if (rest.length === 0) return { ...object, [name]: value };
+  const group = object[name] ?? {};
+  return isObject(group) ? { ...object, [name]: withValue(group, rest, value) } : object;
 }

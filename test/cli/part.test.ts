@@ -1,4 +1,5 @@
 // `fishplate part`: the adapter of the orchard cart, from its measures to files in a folder.
+import { existsSync } from 'node:fs';
 import { lstat, mkdir, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -187,6 +188,12 @@ describe('parameters', () => {
     });
   });
 
+  it('come from a file with a byte-order mark', async () => {
+    const { code, out } = await runWithFile('\uFEFF{"outside": 150}');
+    expect(code).toBe(0);
+    expect(report(out).part.bounds.width).toBe(150);
+  });
+
   it('come from a file that is a whole request', async () => {
     const request = {
       parameters: { bolts: 6, holes: 'drill', outside: 150 },
@@ -295,6 +302,11 @@ describe('bad input exits 2, writes nothing and names the field, what was given 
     ['no JSON', '{"bolts": 5', 'params', 'is not JSON'],
     ['a list', '[1, 2]', 'params', 'no JSON object'],
     ['a prototype', '{"__proto__": {"bolts": 5}}', 'params', '__proto__'],
+    ['an unknown unit', '{"parameters": {}, "unit": "cm"}', 'unit', '"cm"; accepted are unit ("mm" or "in")'],
+    ['a name that is a number', '{"parameters": {}, "name": 5}', 'name', 'is 5'],
+    ['a quantity in words', '{"parameters": {}, "quantity": "5"}', 'quantity', 'is "5"'],
+    ['a list as process', '{"parameters": {}, "process": [1]}', 'process', 'is [1]'],
+    ['an unknown name beside the parameters', '{"parameters": {}, "kerf": 2}', 'kerf', 'accepted are unit'],
     ['an unknown name', '{"boltCount": 5}', 'boltCount', 'no parameter "boltCount"'],
     ['a truth value', '{"bolts": true}', 'bolts', 'true'],
     ['a list of lengths', '{"outside": [150]}', 'outside', '[150]'],
@@ -314,6 +326,18 @@ describe('bad input exits 2, writes nothing and names the field, what was given 
     const error = refusal(out);
     const said = error.errors.find((one) => one.field === field);
     expect(said?.says ?? JSON.stringify(error.errors)).toContain(words);
+  });
+
+  it('a flag for a group that the file gives as a number does not hide it', async () => {
+    await inFolder(async (folder) => {
+      const file = join(folder, 'plate.json');
+      await writeFile(file, '{"pattern2": 5}');
+      const { code, out } = await run(
+        `part adapter-plate --pattern2.bolts 3 --params ${file} --json`.split(' '),
+      );
+      expect(code).toBe(2);
+      expect(refusal(out).errors).toMatchObject([{ field: 'pattern2' }]);
+    });
   });
 
   it('names every field at once, with its flag, in plain text too', async () => {
@@ -398,6 +422,21 @@ describe('a folder that cannot be written to', () => {
       expect(code).toBe(2);
       expect(err).toContain('--out');
       expect(await readFile(join(folder, 'out'), 'utf8')).toBe('mine');
+    });
+  });
+
+  it.skipIf(!existsSync('/proc/self'))('takes no new folders', async () => {
+    const { code, err } = await run([...ADAPTER, '--out', '/proc/fishplate/out']);
+    expect(code).toBe(2);
+    expect(err).toContain('"/proc/fishplate/out" cannot be made: a part of the path leads nowhere');
+  });
+
+  it('is a link to a folder that is gone', async () => {
+    await inFolder(async (folder) => {
+      await symlink('gone/deeper', join(folder, 'out'));
+      const { code, err } = await run([...ADAPTER, '--out', join(folder, 'out')]);
+      expect(code).toBe(2);
+      expect(err).toContain('a part of the path leads nowhere');
     });
   });
 
