@@ -20,8 +20,7 @@ export function EntryOnDrawing({ place }: { readonly place: Place }) {
       <div
         class={`entry${open ? ' open' : ''}${broken ? ' broken' : ''}${focus?.field === place.field ? ' lit' : ''}`}
         style={{
-          left: `${place.x}px`,
-          top: `${place.y}px`,
+          translate: `calc(${place.x}px - 50%) calc(${place.y}px - 50%)`,
           width: `${Math.max(TARGET, place.width + 12)}px`,
           height: `${place.reach}px`,
           '--text-width': `${place.width + 12}px`,

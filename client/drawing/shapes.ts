@@ -26,18 +26,16 @@ function strokeShape(stroke: Stroke, lit: ReadonlySet<string>): Omit<Shape, 'key
 
 function textShape(text: Text, lit: ReadonlySet<string>): Omit<Shape, 'key'> {
   const isLit = text.dimensionId !== undefined && lit.has(text.dimensionId);
-  const x = size(text.at.x);
-  const y = size(text.at.y);
+  const place = `translate(${size(text.at.x)} ${size(text.at.y)})`;
   return {
     tag: 'text',
     content: text.text,
     attributes: {
       class: `role-${text.role} face-${text.face}${isLit ? ' lit' : ''}`,
-      x,
-      y,
       'text-anchor': text.anchor,
       'font-size': size(text.size),
-      transform: text.degrees === 0 ? '' : `rotate(${size(text.degrees)} ${x} ${y})`,
+      // Moved by its transform alone, a text keeps its laid out letters.
+      transform: text.degrees === 0 ? place : `${place} rotate(${size(text.degrees)})`,
     },
   };
 }
@@ -73,10 +71,9 @@ function balloonShapes(balloon: Balloon): readonly Omit<Shape, 'key'>[] {
       content: String(balloon.number),
       attributes: {
         class: `balloon-number level-${balloon.level}`,
-        x: size(balloon.at.x),
-        y: size(balloon.at.y + balloon.radius * 0.36),
         'text-anchor': 'middle',
         'font-size': size(balloon.radius * 1.05),
+        transform: `translate(${size(balloon.at.x)} ${size(balloon.at.y + balloon.radius * 0.36)})`,
       },
     },
   ];

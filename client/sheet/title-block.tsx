@@ -64,7 +64,7 @@ function Quantity() {
 export function TitleBlock() {
   const bench = useBench();
   const title = bench.print.title.value;
-  const { rows, name } = bench.edits.job.value;
+  const { rows, name, unit } = bench.edits.job.value;
   const sheet = rows.findIndex(({ id }) => id === bench.row.value?.id) + 1;
   return (
     <section class="title-block" aria-label="Title block">
@@ -74,7 +74,7 @@ export function TitleBlock() {
           label="Part"
           aside={
             <>
-              {name}, sheet {sheet} of {rows.length}
+              {name}, sheet {sheet} of {rows.length}, dimensions in {unit}
               <span class="save-aside">
                 , <SaveWords />
               </span>

@@ -20,6 +20,7 @@ import { createCut, type Cut } from './cut.js';
 import { createEdits, type Edits } from './edits.js';
 import { createEntries, type Entries } from './entries.js';
 import { createFieldView, fieldApplies, type FieldView } from './field-views.js';
+import { createLastReading } from './last-reading.js';
 import { createPrint, type Print } from './print.js';
 import { nameNewRow } from './new-row.js';
 import { writeRoute, type Route } from './route.js';
@@ -95,9 +96,10 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
   const { job } = edits;
   const row = computed(() => job.value.rows.find(({ id }) => id === route.value.rowId) ?? job.value.rows[0]);
   const family = computed(() => families.find(({ id }) => id === row.value?.family));
-  const entries = createEntries(edits, row, family);
+  const lastReading = createLastReading();
+  const entries = createEntries({ edits, row, family, shop, lastReading });
   const focus = signal<Focus | undefined>(undefined);
-  const print = createPrint({ job, row, family, entries, shop });
+  const print = createPrint({ job, row, family, entries, shop, lastReading });
 
   const views = new Map<string, ReadonlySignal<FieldView | undefined>>();
   const fieldOf = (path: string | undefined): Field | undefined =>

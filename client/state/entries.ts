@@ -1,9 +1,18 @@
 // What is being typed: each keystroke is read at once; what is understood goes into the job, what is not waits beside it.
 import { batch, signal, type ReadonlySignal } from '@preact/signals';
-import { replaceParameters, type Job, type Row } from '../../parts-library/job/index.js';
+import {
+  continueRun,
+  replaceParameters,
+  requestForRow,
+  startRun,
+  type Progress,
+  type Row,
+  type ShopFacts,
+} from '../../parts-library/job/index.js';
 import type { Family, FieldProblem } from '../../parts-library/parts/index.js';
 import type { JsonObject } from '../../parts-library/model/index.js';
 import type { Edits } from './edits.js';
+import type { LastReading } from './last-reading.js';
 import { valueAt, withValue } from './values.js';
 
 type Texts = Readonly<Record<string, string>>;
@@ -32,11 +41,14 @@ const byField = (problems: readonly FieldProblem[]): Texts => {
 };
 
 /** Entries of the row on screen. */
-export function createEntries(
-  edits: Edits,
-  row: ReadonlySignal<Row | undefined>,
-  family: ReadonlySignal<Family | undefined>,
-): Entries {
+export function createEntries(from: {
+  readonly edits: Edits;
+  readonly row: ReadonlySignal<Row | undefined>;
+  readonly family: ReadonlySignal<Family | undefined>;
+  readonly shop: ShopFacts;
+  readonly lastReading: LastReading;
+}): Entries {
+  const { edits, row, family, shop, lastReading } = from;
   const drafts = signal<Texts>({});
   const problems = signal<Texts>({});
 
@@ -48,11 +60,17 @@ export function createEntries(
       return withValue(parameters, path, optional && text.trim() === '' ? undefined : text);
     }, stored);
 
-  const read = (job: Job, stored: JsonObject, paths: readonly string[]) =>
-    family.value?.read(candidateOf(stored, paths), job.unit);
+  const read = (current: Row, paths: readonly string[]): Progress => {
+    const request = requestForRow(edits.job.value, current);
+    return continueRun(
+      startRun({ ...request, parameters: candidateOf(current.parameters, paths) }, shop),
+      'read',
+    );
+  };
 
   /** Stores what these fields were understood as. */
-  const store = (rowId: string, understood: JsonObject, paths: readonly string[]): void => {
+  const store = (rowId: string, reading: Progress, paths: readonly string[]): void => {
+    const understood = reading.read?.parameters ?? {};
     edits.make(
       (job) => {
         const stored = job.rows.find((one) => one.id === rowId)?.parameters ?? {};
@@ -64,6 +82,9 @@ export function createEntries(
       },
       `entry ${paths.join(' ')}`,
     );
+    const job = edits.job.value;
+    const stored = job.rows.find(({ id }) => id === rowId);
+    if (stored !== undefined) lastReading.remember(job, stored, reading);
   };
 
   return {
@@ -75,17 +96,17 @@ export function createEntries(
         const current = row.value;
         if (current === undefined) return;
         const paths = Object.keys(drafts.value);
-        const all = read(edits.job.value, current.parameters, paths);
-        if (all?.ok === true) {
+        const all = read(current, paths);
+        if (all.read !== undefined) {
           problems.value = {};
-          store(current.id, all.value.parameters, paths);
+          store(current.id, all, paths);
           drafts.value = { [path]: text };
           return;
         }
-        problems.value = byField(all?.problems ?? []);
+        problems.value = byField(all.problems);
         // Another entry may be the broken one; this one still counts.
-        const alone = paths.length > 1 ? read(edits.job.value, current.parameters, [path]) : undefined;
-        if (alone?.ok === true) store(current.id, alone.value.parameters, [path]);
+        const alone = paths.length > 1 ? read(current, [path]) : undefined;
+        if (alone?.read !== undefined) store(current.id, alone, [path]);
       }),
     settle: (path) =>
       batch(() => {

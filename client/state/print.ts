@@ -17,6 +17,7 @@ import {
 import type { Family } from '../../parts-library/parts/index.js';
 import type { Finding, Format, JsonObject, Level } from '../../parts-library/model/index.js';
 import type { Entries } from './entries.js';
+import type { LastReading } from './last-reading.js';
 import { sameData, steady, steadyList } from './steady.js';
 
 export interface NumberedNote {
@@ -58,8 +59,9 @@ interface RowRun {
 }
 
 /** Runs a row through the one-part flow, with the job's choice for the plate that it turns out to need. */
-function runRow(job: Job, row: Row, shop: ShopFacts): RowRun {
-  const drawn = continueRun(startRun(requestForRow(job, row), shop), 'draw');
+function runRow(job: Job, row: Row, shop: ShopFacts, lastReading: LastReading): RowRun {
+  const begun = lastReading.find(job, row) ?? startRun(requestForRow(job, row), shop);
+  const drawn = continueRun(begun, 'draw');
   const { part } = drawn;
   const chosen = part === undefined ? undefined : requestForRow(job, row, part);
   const whole = continueRun(chosen?.process === undefined ? drawn : startRun(chosen, shop));
@@ -87,8 +89,9 @@ export function createPrint(from: {
   readonly family: ReadonlySignal<Family | undefined>;
   readonly entries: Entries;
   readonly shop: ShopFacts;
+  readonly lastReading: LastReading;
 }): Print {
-  const { job, row, family, entries, shop } = from;
+  const { job, row, family, entries, shop, lastReading } = from;
   const room = signal<Room>({ width: 0, height: 0 });
   const unit = computed(() => job.value.unit);
   const choices = computed(() => job.value.choices);
@@ -97,7 +100,7 @@ export function createPrint(from: {
     const current = row.value;
     return current === undefined
       ? undefined
-      : runRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop);
+      : runRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop, lastReading);
   });
 
   const run = computed(() => ran.value?.run);
