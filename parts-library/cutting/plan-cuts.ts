@@ -8,7 +8,7 @@ import type { EarlierKerf } from './ground.js';
 import { compensate, holeDiameter, smallHole } from './kerf.js';
 import type { Compensated } from './kerf.js';
 import { findLead } from './lead-in.js';
-import type { Lead } from './lead-in.js';
+import type { Lead, NoLead } from './lead-in.js';
 import { cutOrder } from './order.js';
 import { placePath, transformOf } from './place.js';
 import {
@@ -56,6 +56,11 @@ export function planCuts(
   const contours: CutContour[] = [];
   const earlier: EarlierKerf[] = [];
   const short: { placed: PlacedPart; feature: CutFeature; lead: Lead }[] = [];
+  /** Holes of one size without room are one finding, by size and reason. */
+  const roomless = new Map<
+    string,
+    { one: PlacedPart; feature: CutFeature; lead: NoLead; fromCentre: boolean; alike: number }
+  >();
   let round = 0;
   // Copies of a part share its paths, which are worked out once in the part's own coordinates.
   const known = new Map<CutFeature, Compensated>();
@@ -81,7 +86,15 @@ export function planCuts(
           earlier,
         );
         if (!lead.found) {
-          findings.push(noLead(one, feature, lead, fromCentre));
+          const size = fromCentre ? holeDiameter(feature)?.toFixed(6) : undefined;
+          const key = `${one.part.name} ${size ?? feature.id} ${lead.because}`;
+          const before = roomless.get(key);
+          roomless.set(
+            key,
+            before === undefined
+              ? { one, feature, lead, fromCentre, alike: 0 }
+              : { ...before, alike: before.alike + 1 },
+          );
           continue;
         }
         if (lead.start.spoils !== undefined) findings.push(spoiledEdge(one, feature, lead.start.spoils));
@@ -101,6 +114,11 @@ export function planCuts(
       }
     }
   }
+  findings.push(
+    ...[...roomless.values()].map(({ one, feature, lead, fromCentre, alike }) =>
+      noLead(one, feature, lead, fromCentre, alike),
+    ),
+  );
   const inexact = contours.filter(({ exact }) => !exact).length;
   if (inexact > 0) findings.push(chordPaths(inexact));
   findings.push(...shortLeads(short, words), ...roundOutlines(round));

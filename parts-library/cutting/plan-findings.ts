@@ -90,18 +90,20 @@ export const chordPaths = (count: number): Finding => ({
   source: kerfSource,
 });
 
+/** `alike` counts the further holes of the same size that have no room for the same reason. */
 export const noLead = (
   placed: PlacedPart,
   feature: CutFeature,
   { because }: NoLead,
   fromCentre: boolean,
+  alike: number,
 ): Finding => ({
   code: 'lead-in-no-room',
   level: 'stop',
   stage: 'plan',
   subject: subject(placed, feature),
   ...anchorOf(feature),
-  title: `No room to pierce for ${feature.name}`,
+  title: `No room to pierce for ${feature.name}${alike > 0 ? ` and ${alike} more of its size` : ''}`,
   says:
     `${feature.name} of ${placed.part.name} cannot be cut: every start round it was tried down to the shortest lead-in. At the best of them ${because}. ` +
     (feature.purpose === 'outline'

@@ -13,6 +13,7 @@ import { findMaterial } from '../handbook/index.js';
 import {
   outlineOf,
   sortFindings,
+  type Derived,
   type Dimension,
   type Finding,
   type Format,
@@ -81,6 +82,7 @@ export interface Progress {
 export interface PrintSpecs {
   readonly dimensions: readonly Dimension[];
   readonly ghosts: readonly Ghost[];
+  readonly derived: readonly Derived[];
   readonly steps: readonly ShopStep[];
 }
 
@@ -188,6 +190,7 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
           print: {
             dimensions: read.dimensions(part, { format }),
             ghosts: read.ghosts(part, process.facts),
+            derived: read.derived(part, { format }),
             steps: read.steps(part, process.facts),
           },
         },
@@ -249,9 +252,12 @@ export function resultOf(progress: Progress): PartRun {
   const { request, done, problems, read, part, process, nest, plan, figures, print } = progress;
   const { family, unit, rowId } = request;
   const findings = sortFindings(
-    rowId === undefined
-      ? progress.findings
-      : progress.findings.map((finding) => ({ ...finding, subject: { ...finding.subject, rowId } })),
+    progress.findings.map((finding) => ({
+      ...finding,
+      ...(rowId === undefined ? {} : { subject: { ...finding.subject, rowId } }),
+      // Formulas are worked in millimetres whatever the job's unit, and must not read as inches.
+      ...(unit === 'in' && finding.formula !== undefined ? { formula: `in mm: ${finding.formula}` } : {}),
+    })),
   );
   const run: PartRun = { family, unit, done, problems, findings };
   if (

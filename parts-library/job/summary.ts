@@ -1,6 +1,13 @@
 // A run as the plain JSON that the command line and the HTTP interface share. Lengths mm, areas mm², mass kg, seconds.
 import { areaOf, isCircle, lengthOf, type Bounds } from '../geometry/index.js';
-import { isMark, isOpening, type Finding, type JsonObject, type ShopStep } from '../model/index.js';
+import {
+  isMark,
+  isOpening,
+  type Derived,
+  type Finding,
+  type JsonObject,
+  type ShopStep,
+} from '../model/index.js';
 import type { Unit } from '../units/index.js';
 import { freshJson, isObject } from './json-guard.js';
 import type { PartRun, PartValue } from './run-part.js';
@@ -68,6 +75,8 @@ export interface RunSummary {
   readonly parameters: JsonObject;
   readonly part: PartSummary;
   readonly cut: CutSummary;
+  /** What follows from what was typed, such as the circle from a reading. */
+  readonly derived: readonly Derived[];
   readonly findings: readonly Finding[];
   readonly steps: readonly ShopStep[];
 }
@@ -84,6 +93,7 @@ export function summarise(run: PartRun): RunSummary | undefined {
     parameters: isObject(parameters) ? parameters : {},
     part: summarisePart(run.family, run.value),
     cut: summariseCut(run.value),
+    derived: run.value.derived,
     findings: run.findings,
     steps: run.value.steps,
   };

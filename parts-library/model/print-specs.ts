@@ -1,6 +1,7 @@
 // What a family asks its print to show: dimensions as views on parameters, and ghosts of the mating parts.
 // Both are in the part's own coordinates (mm); where text and arrows go is decided by the drawing room.
 import type { Contour, OpenPath, Point } from '../geometry/index.js';
+import type { Quantity } from './finding.js';
 
 interface DimensionBase {
   readonly id: string;
@@ -61,6 +62,17 @@ export interface Ghost {
     | { readonly circle: { readonly centre: Point; readonly radius: number } }
     | { readonly contour: Contour }
     | { readonly path: OpenPath };
+}
+
+/** What follows from what was typed: a circle from a reading, a flat length from legs. Shown, never edited. */
+export interface Derived {
+  readonly id: string;
+  /** The parameter that it follows from, as a dotted path. */
+  readonly field?: string;
+  readonly title: string;
+  readonly value: Quantity;
+  /** In the job's unit, for example `⌀95 mm ±0.17, 5 holes ⌀9 mm`. */
+  readonly text: string;
 }
 
 /** One step of the run sheet for a part: what is done after (or before) the torch. */

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { Facts } from '../checks/index.js';
 import type {
+  Derived,
   Dimension,
   Finding,
   Format,
@@ -33,6 +34,8 @@ export interface FamilyDeclaration<S extends z.ZodObject> {
   readonly check: (part: Part, parameters: z.output<S>, facts: Facts) => readonly Finding[];
   readonly dimensions: (part: Part, parameters: z.output<S>, context: DrawContext) => readonly Dimension[];
   readonly ghosts: (part: Part, parameters: z.output<S>, facts: Facts) => readonly Ghost[];
+  /** What follows from what was typed, worth showing beside it. */
+  readonly derived: (part: Part, parameters: z.output<S>, context: DrawContext) => readonly Derived[];
   /** What is done by hand after the torch, in order. */
   readonly steps: (part: Part, parameters: z.output<S>, facts: Facts) => readonly ShopStep[];
 }
@@ -72,6 +75,7 @@ export interface ReadValue {
   readonly check: (part: Part, facts: Facts) => readonly Finding[];
   readonly dimensions: (part: Part, context: DrawContext) => readonly Dimension[];
   readonly ghosts: (part: Part, facts: Facts) => readonly Ghost[];
+  readonly derived: (part: Part, context: DrawContext) => readonly Derived[];
   readonly steps: (part: Part, facts: Facts) => readonly ShopStep[];
 }
 
@@ -129,6 +133,7 @@ export function defineFamily<S extends z.ZodObject>(declaration: FamilyDeclarati
           check: (part, facts) => declaration.check(part, p, facts),
           dimensions: (part, context) => declaration.dimensions(part, p, context),
           ghosts: (part, facts) => declaration.ghosts(part, p, facts),
+          derived: (part, context) => declaration.derived(part, p, context),
           steps: (part, facts) => declaration.steps(part, p, facts),
         },
       };

@@ -23,7 +23,7 @@ const area = (squareMillimetres: number, unit: Unit): string =>
     : `${writeDecimal(squareMillimetres / SQUARE_INCH, 3)} in²`;
 
 /** The part and its openings at finished size. */
-function partText({ part, unit }: RunSummary): string {
+function partText({ part, derived, unit }: RunSummary): string {
   const { length } = createFormat(unit);
   const openings = new Map<string, number>();
   for (const { name, diameter, area: size } of part.openings) {
@@ -34,6 +34,7 @@ function partText({ part, unit }: RunSummary): string {
     `${part.name} (${part.family})\n`,
     line('plate', `${part.material}, ${length(part.thickness)} thick, ${part.quantity} wanted`),
     line('size', `${length(part.bounds.width)} × ${length(part.bounds.height)}`),
+    ...derived.map(({ title, text }) => line(title, text)),
     ...[...openings].map(([words, count], index) =>
       line(index === 0 ? 'openings' : '', count === 1 ? words : `${count} × ${words}`),
     ),
@@ -42,6 +43,17 @@ function partText({ part, unit }: RunSummary): string {
     line('edges', `${length(part.perimeter)} (outline and openings, finished)`),
     line('mass', writeMass(part.mass, { unit })),
   ].join('');
+}
+
+/** Chart speed, and the slower speeds of holes with how many contours take each. */
+function speedsText({ speed, contours }: RunSummary['cut'], unit: Unit): string {
+  const slower = new Map<number, number>();
+  for (const contour of contours) {
+    const rounded = Math.round(contour.speed);
+    if (rounded !== Math.round(speed)) slower.set(rounded, (slower.get(rounded) ?? 0) + 1);
+  }
+  const rest = [...slower].map(([own, count]) => `${writeSpeed(own, { unit })} in ${count} of the openings`);
+  return [writeSpeed(speed, { unit }), ...rest].join(', ');
 }
 
 /** What the torch does. */
@@ -54,7 +66,7 @@ function cutText({ cut, unit }: RunSummary): string {
       'settings',
       `${cut.processClass}, kerf ${lengthWithin(cut.kerf, cut.kerfPlusMinus)}, in small holes ${length(cut.holeKerf)}`,
     ),
-    line('', `${writeSpeed(cut.speed, { unit })}, pierce ${writeDecimal(cut.pierceSeconds, 2)} s`),
+    line('', `${speedsText(cut, unit)}, pierce ${writeDecimal(cut.pierceSeconds, 2)} s`),
     line('cut length', `${length(cut.length)} (openings and outline, kerf in)`),
     line('lead-ins', `${length(cut.leadInLength)} beside it`),
     ...(cut.lineLength === 0 ? [] : [line('lines', `${length(cut.lineLength)} scored or etched, beside it`)]),

@@ -108,6 +108,7 @@ export const summarySchema = z
       ),
     }),
     findings: z.array(findingSchema),
+    derived: z.array(z.looseObject({ id: z.string(), title: z.string(), text: z.string() })),
     steps: z.array(z.looseObject({ kind: z.string(), says: z.string() })),
   })
   .meta({ id: 'PartSummary' });

@@ -53,6 +53,13 @@ describe('bent bracket', () => {
     expect(level(43)).toMatchObject({ level: 'stop' });
   });
 
+  test.each([
+    ['0.6', 'K factor is 0.6 ("0.6"); accepted is 0.25 to 0.5.'],
+    ['soft', 'K factor is "soft", which is not a number. Accepted: a decimal number, 0.25 to 0.5.'],
+  ])('a K factor of %s is told with its bounds', (kFactor, says) => {
+    expect(bracket({ ...MOTOR_BRACKET, kFactor }).problems).toEqual([{ field: 'kFactor', says }]);
+  });
+
   test('a leg that the bend eats up names the leg', () => {
     const { findings, value } = bracket({ ...MOTOR_BRACKET, legB: 10, radius: 12 });
     expect(value).toBeUndefined();

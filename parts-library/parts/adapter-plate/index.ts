@@ -1,6 +1,7 @@
 // The adapter plate: joins a bolted part (sprocket, disc, wheel) to a weld-on hub or a second pattern.
 import { defineFamily } from '../family.js';
 import { checkAdapterPlate } from './check.js';
+import { adapterPlateDerived } from './derived.js';
 import { adapterPlateDimensions } from './dimensions.js';
 import { drawAdapterPlate, FAMILY_ID } from './draw.js';
 import { adapterPlateGhosts } from './ghosts.js';
@@ -16,5 +17,6 @@ export const adapterPlate = defineFamily({
   check: checkAdapterPlate,
   dimensions: adapterPlateDimensions,
   ghosts: adapterPlateGhosts,
+  derived: adapterPlateDerived,
   steps: adapterPlateSteps,
 });

@@ -3,7 +3,7 @@ import { defineFamily } from '../family.js';
 import { checkBentBracket } from './check.js';
 import { drawBentBracket } from './draw.js';
 import { bentBracketParameters } from './parameters.js';
-import { bentBracketDimensions, bentBracketGhosts, bentBracketSteps } from './print.js';
+import { bentBracketDerived, bentBracketDimensions, bentBracketGhosts, bentBracketSteps } from './print.js';
 
 export const bentBracket = defineFamily({
   id: 'bent-bracket',
@@ -14,5 +14,6 @@ export const bentBracket = defineFamily({
   check: checkBentBracket,
   dimensions: bentBracketDimensions,
   ghosts: bentBracketGhosts,
+  derived: bentBracketDerived,
   steps: bentBracketSteps,
 });

@@ -1,6 +1,6 @@
 // Dimensions, ghost and steps of a bent bracket.
 import type { Facts } from '../../checks/index.js';
-import type { Dimension, Ghost, Part, ShopStep } from '../../model/index.js';
+import type { Derived, Dimension, Ghost, Part, ShopStep } from '../../model/index.js';
 import type { DrawContext } from '../family.js';
 import { flatPatternOf } from './draw.js';
 import type { BentBracket } from './parameters.js';
@@ -79,6 +79,24 @@ export function bentBracketDimensions(
       field: 'bolt',
       order: 7,
       text: `2 × ⌀${text(flat.hole)} for ${p.bolt}`,
+    },
+  ];
+}
+
+export function bentBracketDerived(_part: Part, p: BentBracket, { format }: DrawContext): readonly Derived[] {
+  const flat = flatPatternOf(p);
+  return [
+    {
+      id: 'flat',
+      title: 'flat length',
+      value: { amount: flat.length, unit: 'mm' },
+      text: `${format.length(flat.length)}; the bend takes ${format.length(flat.allowance)} of it`,
+    },
+    {
+      id: 'bendAt',
+      title: 'bend line',
+      value: { amount: flat.bendAt, unit: 'mm' },
+      text: `${format.length(flat.bendAt)} from the first leg’s end`,
     },
   ];
 }

@@ -95,8 +95,9 @@ export function createFieldKit(unit: Unit) {
         );
       });
 
-  const numberOf = (info: Info, unitWord: string, read: (text: string) => Reading<number>) =>
-    z
+  const numberOf = (info: Info, unitWord: string, read: (text: string) => Reading<number>) => {
+    const worded = (value: number): string => `${value} ${unitWord}`.trim();
+    return z
       .union([typedText, z.strictObject({ typed: z.string().max(LONGEST_TEXT), value: z.number() })])
       .transform((input, ctx): NumberEntry => {
         const bounded = (entry: NumberEntry): NumberEntry =>
@@ -105,27 +106,30 @@ export function createFieldKit(unit: Unit) {
             : refuse(
                 ctx,
                 input,
-                `${info.title} is ${entry.value} ${unitWord} ("${entry.typed}"); accepted is ${rangeWords(info, unitWord)}.`,
+                `${info.title} is ${worded(entry.value)} ("${entry.typed}"); accepted is ${rangeWords(info, unitWord)}.`,
               );
         if (typeof input === 'object') return bounded(input);
-        if (typeof input === 'number') return bounded({ typed: `${input} ${unitWord}`.trim(), value: input });
+        if (typeof input === 'number') return bounded({ typed: worded(input), value: input });
         return fromReading(ctx, input, read(input), (value) => bounded({ typed: input, value }));
       });
-
-  const plainNumber = (text: string): Reading<number> => {
-    const written = text.trim().replace(/\s*%$/, '');
-    return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(written)
-      ? { ok: true, value: Number(written) }
-      : {
-          ok: false,
-          problem: {
-            typed: text,
-            readTo: 0,
-            says: `"${text}" is not a number.`,
-            accepts: 'a number such as 75.',
-          },
-        };
   };
+
+  const plainNumber =
+    (info: Info, unitWord: string) =>
+    (text: string): Reading<number> => {
+      const written = text.trim().replace(/\s*%$/, '');
+      return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(written)
+        ? { ok: true, value: Number(written) }
+        : {
+            ok: false,
+            problem: {
+              typed: text,
+              readTo: 0,
+              says: `${info.title} is "${text}", which is not a number.`,
+              accepts: `a decimal number, ${rangeWords(info, unitWord)}.`,
+            },
+          };
+    };
 
   const required = <S extends z.ZodType>(schema: S, info: FieldInfo) =>
     annotate(schema.prefault(info.default as z.input<S>), info);
@@ -144,8 +148,8 @@ export function createFieldKit(unit: Unit) {
   const torque = both('torque', (info) => numberOf(info, 'N·m', (text) => readTorque(text, { unit })));
   const force = both('force', (info) => numberOf(info, 'N', (text) => readForce(text, { unit })));
   const mass = both('mass', (info) => numberOf(info, 'kg', (text) => readMass(text, { unit })));
-  const percent = both('percent', (info) => numberOf(info, '%', plainNumber));
-  const factor = both('factor', (info) => numberOf(info, '', plainNumber));
+  const percent = both('percent', (info) => numberOf(info, '%', plainNumber(info, '%')));
+  const factor = both('factor', (info) => numberOf(info, '', plainNumber(info, '')));
 
   const count = both('count', (info) =>
     typedText.transform((input, ctx): number => {
