@@ -21,7 +21,7 @@ export function bentBracketParameters(f: FieldKit) {
       group: 'Legs',
       min: 10,
       max: 1000,
-      default: '40 mm',
+      default: '50 mm',
     }),
     width: f.length.given({
       title: 'Width',
@@ -46,7 +46,7 @@ export function bentBracketParameters(f: FieldKit) {
       group: 'Bend',
       min: 0,
       max: 100,
-      default: '3 mm',
+      default: '6 mm',
     }),
     kFactor: f.factor.given({
       title: 'K factor',
