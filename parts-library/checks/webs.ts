@@ -1,6 +1,8 @@
 // Webs: the metal left between openings, marks to be drilled, and the outside.
 import {
+  areaOf,
   circleContour,
+  containsPoint,
   distanceBetweenContours,
   isCircle,
   nearestOnContour,
@@ -36,10 +38,15 @@ interface Web {
   readonly at: Point;
 }
 
-/** From a round hole to a contour beside it or round it: its centre's distance less its radius, unless they cross. */
+/**
+ * From a round hole to a contour beside it, or to the outline round it: its centre's distance less its radius. None
+ * where they cross, and none where the centre lies on the side without metal: in the other hole, or off the plate.
+ */
 function webFromCircle(circle: { readonly centre: Point; readonly radius: number }, other: Contour): Web {
   const nearest = nearestOnContour(other, circle.centre);
-  return { distance: Math.max(0, nearest.distance - circle.radius), at: nearest.point };
+  const metal = areaOf(other) > 0 ? 'inside' : 'outside';
+  const onMetal = containsPoint(other, circle.centre) === metal;
+  return { distance: onMetal ? Math.max(0, nearest.distance - circle.radius) : 0, at: nearest.point };
 }
 
 /** Exact least distance between two hollows, and where. */

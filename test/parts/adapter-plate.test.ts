@@ -463,6 +463,18 @@ describe('findings carry numbers that can be redone by hand', () => {
   });
 });
 
+describe('marks that lie where there is no metal', () => {
+  test.each([
+    ['inside a lightening hole', { lightening: 6, lighteningDiameter: 30, lighteningClocking: 90 }],
+    ['off the plate', { outside: 80, hub: 20 }],
+  ])('%s break into it', (_, change) => {
+    // M10 on a circle of 110: the bolts stand 55 from the middle.
+    const web = finding({ ...CART_ADAPTER, lighteningCircle: 110, ...change }, 'web');
+    expect(web).toMatchObject({ level: 'stop', value: { amount: 0, unit: 'mm' } });
+    expect(web.title).toContain('breaks into');
+  });
+});
+
 describe('what cannot be drawn or read says which field and what would do', () => {
   test.each([
     [{ bolts: 'x' }, 'bolts'],
