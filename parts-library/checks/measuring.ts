@@ -1,10 +1,10 @@
 // Notes on how a bolt circle was measured: its own ±, the pair that would give less, the nearest usual size.
-import { bestReading, usualNear, type BoltCircle, type Source } from '../handbook/index.js';
+import { bestReading, clearanceHole, usualNear, type BoltCircle, type Source } from '../handbook/index.js';
 import type { Finding } from '../model/index.js';
 import type { Tagged } from '../units/index.js';
 import type { BoltPattern } from './bolt-holes.js';
 import type { Facts } from './facts.js';
-import { digits, found, quantity } from './findings.js';
+import { digits, found, judge, quantity } from './findings.js';
 
 /** A caliper reading without a stated ± is taken as good to this, mm. */
 const USUAL_READING = 0.1;
@@ -123,6 +123,28 @@ function checkUsual(
   ];
 }
 
+/** Readings that contradict each other: past a bolt's play, whichever of them is right, the mean of them is not. */
+function checkAgreement(pattern: BoltPattern, circle: BoltCircle, facts: Facts): readonly Finding[] {
+  const hole = clearanceHole(pattern.thread, 'normal');
+  if (!hole.found) return [];
+  const play = hole.row.diameter - pattern.thread.diameter;
+  const level = judge(['stop', circle.disagreement > play], ['caution', circle.disagreement > play / 2]);
+  if (level === 'pass') return [];
+  return [
+    found({
+      code: 'readings-disagree',
+      level,
+      field: `${pattern.fieldPrefix}boltCircle`,
+      title: `The readings give circles ${facts.format.length(circle.disagreement)} apart`,
+      says: `${pattern.thread.name} has ${facts.format.length(play)} of play in its hole. One of the readings, or the number of bolts, is wrong: measure again, and leave out the reading that was.`,
+      value: quantity(circle.disagreement, 'mm'),
+      limit: quantity(level === 'stop' ? play : play / 2, 'mm'),
+      formula: `play ${digits(hole.row.diameter)} − ${digits(pattern.thread.diameter)} = ${digits(play)}; stop above it, caution above half of it`,
+      source: hole.row.source,
+    }),
+  ];
+}
+
 /** All notes on one pattern's measuring. */
 export function checkMeasuring(
   pattern: BoltPattern,
@@ -131,6 +153,7 @@ export function checkMeasuring(
   facts: Facts,
 ): readonly Finding[] {
   return [
+    ...checkAgreement(pattern, circle, facts),
     ...checkPlaces(pattern, circle, facts),
     ...checkPair(pattern, circle, readings, facts),
     ...checkUsual(pattern, circle, readings, facts),

@@ -18,6 +18,8 @@ export interface Combined {
   readonly diameter: number;
   readonly plusMinus?: number;
   readonly contributions: readonly Contribution[];
+  /** How far the circles lie apart beyond what their ± allow, mm; where a ± is missing, how far they lie apart. */
+  readonly disagreement: number;
   readonly notes: readonly string[];
 }
 
@@ -39,9 +41,11 @@ export function combineEstimates(estimates: readonly Estimate[]): Combined {
   );
   if (known.length < estimates.length || known.length === 0) {
     const diameter = estimates.reduce((sum, estimate) => sum + estimate.diameter, 0) / estimates.length;
+    const circles = estimates.map((estimate) => estimate.diameter);
     return {
       diameter,
       contributions: known.flatMap(({ parts }) => parts),
+      disagreement: Math.max(...circles) - Math.min(...circles),
       notes: spread(estimates, diameter),
     };
   }
@@ -58,12 +62,19 @@ export function combineEstimates(estimates: readonly Estimate[]): Combined {
   const sumOfLimits = total(contributions);
   if (low <= high + 1e-9) {
     const tightest = Math.min(...known.map(({ limit }, index) => limit + (away[index] ?? 0)));
-    return { diameter, plusMinus: Math.min(sumOfLimits, tightest), contributions, notes: [] };
+    return {
+      diameter,
+      plusMinus: Math.min(sumOfLimits, tightest),
+      contributions,
+      disagreement: 0,
+      notes: [],
+    };
   }
   return {
     diameter,
     plusMinus: Math.max(sumOfLimits, ...away),
     contributions,
+    disagreement: low - high,
     notes: [
       `The readings disagree by ${to(low - high)} mm more than their ± allow (${known
         .map((estimate) => `${estimate.what} gives ${to(estimate.diameter)}`)

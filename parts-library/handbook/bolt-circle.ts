@@ -15,6 +15,8 @@ export interface BoltCircle {
   readonly plusMinus?: number;
   /** What each reading and each hole size puts into the ±, mm of diameter. */
   readonly contributions: readonly Contribution[];
+  /** How far readings contradict each other, mm of diameter: beyond their ±, or in all where a ± is missing. */
+  readonly disagreement: number;
   /** Hole size worked out from inside and outside readings of one pair. */
   readonly holeDiameter?: number;
   /** From measured centres only: where the circle's centre is, in the frame of the centres. */
@@ -76,6 +78,7 @@ export function boltCircleFrom(measure: Measure, count: number): BoltCircleAnswe
       diameter: combined.diameter,
       ...(combined.plusMinus === undefined ? {} : { plusMinus: combined.plusMinus }),
       contributions: combined.contributions,
+      disagreement: combined.disagreement,
       ...(holeDiameter === undefined ? {} : { holeDiameter }),
       ...(seated === undefined
         ? {}

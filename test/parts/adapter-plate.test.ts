@@ -475,6 +475,25 @@ describe('marks that lie where there is no metal', () => {
   });
 });
 
+describe('readings of one circle that contradict each other', () => {
+  // Five holes adjacent 20 lie on 20 / sin 36° = 34.026, not on 95; M8 has 1 mm of play in its 9 mm hole (ISO 273).
+  const FIVE = { bolts: 5, bolt: 'M8', hub: 10, outside: 150 };
+  test.each([
+    ['circle 95; adjacent 20', 'stop', 95 - 34.0260323],
+    ['circle 95 ±0.1; adjacent 20 ±0.1', 'stop', 95 - 34.0260323 - 0.1 - 0.1701302],
+    ['circle 95; circle 95.8', 'caution', 0.8],
+  ])('%s is a %s', (boltCircle, level, apart) => {
+    const told = finding({ ...FIVE, boltCircle }, 'readings-disagree');
+    expect(told).toMatchObject({ level, field: 'boltCircle' });
+    expect(told.value?.amount).toBeCloseTo(apart, 5);
+  });
+
+  test('readings that agree within their ± are not told off', () => {
+    const parameters = { ...FIVE, boltCircle: 'circle 95 ±0.5; adjacent 56 ±0.2' };
+    expect(run(parameters).findings.map(({ code }) => code)).not.toContain('readings-disagree');
+  });
+});
+
 describe('what cannot be drawn or read says which field and what would do', () => {
   test.each([
     [{ bolts: 'x' }, 'bolts'],
