@@ -12,6 +12,7 @@ import {
   suggestClass,
   type ChartRow,
 } from '../process/index.js';
+import { writeSpeed } from '../units/index.js';
 import type { GivenProcess } from './process-choice.js';
 import { plateFor, type ShopFacts } from './shop.js';
 
@@ -36,6 +37,18 @@ const given = (title: string): Source => ({
 
 /** Small holes are cut 5 to 10 % wider than straight lines, so a kerf given for both is known that much worse there. */
 const HOLE_KERF_DOUBT = 0.1;
+
+/** A figure further from its usual value than this many times is more likely a slip of the keyboard than a measure. */
+const LIKELY_SLIP = 2;
+
+const slipRule: Source = {
+  title: 'Given figures against the chart',
+  where: `half to ${LIKELY_SLIP} times the chart's, and a hole kerf as near to the kerf; beyond it look for a slip`,
+  certainty: 'common practice',
+};
+
+const isUnlike = (given: number | undefined, usual: number): given is number =>
+  given !== undefined && (given > usual * LIKELY_SLIP || given < usual / LIKELY_SLIP);
 
 const classRule: Source = {
   title: 'Class by plate thickness',
@@ -200,6 +213,43 @@ function processFindings(
         `${format.length(part.thickness)} lies outside the chart of ${row.processClass}`,
         `${clampedNotes.join(' ')} Choose a class that covers it, or give kerf, speed and pierce delay from your own chart.`,
         classRule,
+      ),
+    );
+  }
+  const kerf = choice.kerf ?? row.kerf;
+  if (isUnlike(choice.kerf, row.kerf)) {
+    findings.push(
+      finding(
+        'unlike-chart',
+        'caution',
+        'process.kerf',
+        `Kerf ${format.length(choice.kerf)} given, ${format.length(row.kerf)} in the chart`,
+        `Every edge moves by half of it. Measure it on a slug, and look for a slip of the decimal point.`,
+        slipRule,
+      ),
+    );
+  }
+  if (isUnlike(choice.holeKerf, kerf)) {
+    findings.push(
+      finding(
+        'unlike-chart',
+        'caution',
+        'process.holeKerf',
+        `Hole kerf ${format.length(choice.holeKerf)} beside a kerf of ${format.length(kerf)}`,
+        `In small holes it is usually 5 to 10 % wider. Measure it on a hole ladder, and look for a slip of the decimal point.`,
+        slipRule,
+      ),
+    );
+  }
+  if (isUnlike(choice.speed, row.startSpeed)) {
+    findings.push(
+      finding(
+        'unlike-chart',
+        'caution',
+        'process.speed',
+        `Cutting speed ${writeSpeed(choice.speed, { unit: format.unit })} given, ${writeSpeed(row.startSpeed, { unit: format.unit })} in the chart`,
+        `Look for a slip of the unit or of the decimal point.`,
+        slipRule,
       ),
     );
   }

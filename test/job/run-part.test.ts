@@ -179,6 +179,28 @@ describe('problems', () => {
   }, 120_000);
 });
 
+describe('figures that look like a slip', () => {
+  // The chart has a kerf of 1.6 mm and 1450 mm/min for 6 mm plate at 45 A.
+  it.each([
+    ['kerf', { kerf: 0.16 }],
+    ['kerf', { kerf: 3.3 }],
+    ['holeKerf', { kerf: 1.6, holeKerf: 8 }],
+    ['speed', { speed: 145 }],
+  ])('%s of %j is a caution', (field, process) => {
+    const { findings } = runPart({ ...ring, process }, startingShop);
+    expect(findings.find(({ code }) => code === 'unlike-chart')).toMatchObject({
+      level: 'caution',
+      field: `process.${field}`,
+    });
+  });
+
+  it('figures near the chart are taken as they are', () => {
+    const process = { kerf: 1.2, holeKerf: 1.4, speed: 1900 };
+    const { findings } = runPart({ ...ring, process }, startingShop);
+    expect(findings.map(({ code }) => code)).not.toContain('unlike-chart');
+  });
+});
+
 describe('the kerf as typed', () => {
   it('brings its ± with it', () => {
     const run = runPart({ ...ring, process: { kerf: '1.6±0.1' } }, startingShop);
