@@ -82,7 +82,8 @@ export interface RunSummary {
 }
 
 /** A millionth of a unit: below it a figure is noise of the arithmetic. */
-const round = (value: number): number => Math.round(value * 1e6) / 1e6;
+// Adding zero turns -0 into 0.
+const round = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;
 
 /** The run as plain JSON, or undefined when it has no value. */
 export function summarise(run: PartRun): RunSummary | undefined {

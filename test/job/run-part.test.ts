@@ -179,6 +179,19 @@ describe('problems', () => {
   }, 120_000);
 });
 
+describe('the summary', () => {
+  it('has no negative nothing: four marks on the axes are at 0 and 50', () => {
+    const parameters = { bolts: 4, boltCircle: 100, bolt: 'M8', holes: 'drill', hub: 30, outside: 140 };
+    const summary = summarise(runPart({ ...ring, parameters }, startingShop));
+    expect(summary?.part.marks.map(({ x, y }) => [x, y])).toEqual([
+      [0, 50],
+      [-50, 0],
+      [0, -50],
+      [50, 0],
+    ]);
+  });
+});
+
 describe('figures that look like a slip', () => {
   // The chart has a kerf of 1.6 mm and 1450 mm/min for 6 mm plate at 45 A.
   it.each([
