@@ -37,7 +37,7 @@ export function EntryPlate(props: {
         {view.problem}
       </p>
       <p class="echo" id={`${id}-echo`}>
-        {view.problem === undefined && <Echo lines={view.echo} />}
+        {view.problem === undefined && <Echo lines={view.echo} gives={view.gives.slice(0, 1)} />}
       </p>
     </div>
   );

@@ -20,7 +20,7 @@ export function FieldRow({ path }: { readonly path: string }) {
       <div class="words">
         <label for={id}>{field.title}</label>
         <p class="echo" id={`${id}-echo`}>
-          <Echo lines={view.echo} />
+          <Echo lines={view.echo} gives={view.gives} />
           {view.isStart && <span class="start-word">starting value</span>}
         </p>
       </div>

@@ -1,7 +1,6 @@
 // What stands in a field's input, and what is echoed beside it: values as text, by the kind of field.
 import type { Field } from '../../parts-library/parts/index.js';
-import { boltCircleFrom } from '../../parts-library/handbook/index.js';
-import type { Json, JsonObject } from '../../parts-library/model/index.js';
+import type { Json } from '../../parts-library/model/index.js';
 import {
   echoAngle,
   echoForce,
@@ -18,7 +17,6 @@ import {
   writeMass,
   writeMeasure,
   writeTorque,
-  type Measure,
   type Reading,
   type Unit,
 } from '../../parts-library/units/index.js';
@@ -110,30 +108,12 @@ const within = (value: Json, key: string): string => {
   return typeof plusMinus === 'number' ? `±${echoLength(plusMinus)}` : '';
 };
 
-/** A reading as understood, in both units, and the circle that it gives on a pattern of so many holes. */
-function measureEcho(value: JsonObject, holeCount: number): readonly string[] {
-  const stored = readMeasure(textOf(value['metric']), { unit: 'mm' });
-  if (!stored.ok) return [];
-  const asRead = [writeMeasure(stored.value, 'mm', 3), writeMeasure(stored.value, 'in', 4)];
-  const answer = Number.isInteger(holeCount) ? boltCircleFrom(stored.value, holeCount) : undefined;
-  if (answer?.ok !== true) return asRead;
-  const { diameter, plusMinus } = answer.value;
-  const circle: Measure = {
-    typed: '',
-    readings: [{ way: 'circle', diameter, ...(plusMinus === undefined ? {} : { plusMinus }) }],
-  };
-  const [reading] = stored.value.readings;
-  const gives = [writeMeasure(circle, 'mm', 2), writeMeasure(circle, 'in', 3)];
-  return reading?.way === 'circle' && stored.value.readings.length === 1 ? asRead : [...asRead, ...gives];
-}
-
 /**
- * What was understood, in both units where there are two; one string per piece, empty when the text says it all.
+ * What was understood, in both units where there are two; one string per unit, empty when the text says it all.
  *
- * @param holeCount holes on the circle, for a measured pattern; NaN when there is none
- * @example fieldEcho(boltCircle, adjacent5584, 5) // ['adjacent 55.84 mm', 'adjacent 2.1984 in', 'circle 95 mm', 'circle 3.74 in']
+ * @example fieldEcho(hub, { typed: '35', mm: 35 }) // ['35 mm', '1.378 in']
  */
-export function fieldEcho(field: Field, value: Json | undefined, holeCount = Number.NaN): readonly string[] {
+export function fieldEcho(field: Field, value: Json | undefined): readonly string[] {
   if (value === undefined || value === null) return [];
   const split = (echo: string): readonly string[] => echo.split(' · ');
   if (!isObject(value)) return [];
@@ -146,8 +126,10 @@ export function fieldEcho(field: Field, value: Json | undefined, holeCount = Num
         return extra === undefined || extra === '' ? line : `${line} ±${extra.replace('±', '')}`;
       });
     }
-    case 'measure':
-      return measureEcho(value, holeCount);
+    case 'measure': {
+      const stored = readMeasure(textOf(value['metric']), { unit: 'mm' });
+      return stored.ok ? [writeMeasure(stored.value, 'mm', 3), writeMeasure(stored.value, 'in', 4)] : [];
+    }
     case 'holes': {
       const diameter = value['diameter'];
       return isObject(diameter) ? split(echoLength(numberOf(diameter['mm']))) : [];

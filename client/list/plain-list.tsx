@@ -54,6 +54,26 @@ function Group({ title, fields }: { readonly title: string; readonly fields: rea
   );
 }
 
+/** What follows from all of it together. */
+function Follows() {
+  const { derived } = useBench().print;
+  const loose = derived.value.filter(({ field }) => field === undefined);
+  if (loose.length === 0) return null;
+  return (
+    <section class="group">
+      <h3>Gives</h3>
+      <dl class="follows">
+        {loose.map(({ id, title, text }) => (
+          <div key={id}>
+            <dt>{title}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
 export function PlainList() {
   const bench = useBench();
   return (
@@ -62,6 +82,7 @@ export function PlainList() {
       {[...groupFields(bench.family.value?.fields ?? [])].map(([title, fields]) => (
         <Group key={title} title={title} fields={fields} />
       ))}
+      <Follows />
       <CutGroup />
     </section>
   );

@@ -117,6 +117,7 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
             understood: print.understood.value,
             draft: entries.drafts.value[path],
             problem: print.problems.value[path],
+            derived: print.derived.value,
             unit: job.value.unit,
           };
     });

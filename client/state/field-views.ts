@@ -1,8 +1,9 @@
 // One field as the page shows it, and whether it applies: the same for the drawing, the list and the card.
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { AppliesWhen, Field } from '../../parts-library/parts/index.js';
-import type { Json, JsonObject } from '../../parts-library/model/index.js';
+import type { Derived, Json, JsonObject } from '../../parts-library/model/index.js';
 import type { Unit } from '../../parts-library/units/index.js';
+import { writeDerived } from '../list/derived-text.js';
 import { fieldEcho, fieldText } from '../list/field-text.js';
 import { groupOf, isObject, plainText, valueAt } from './values.js';
 
@@ -12,6 +13,8 @@ export interface FieldView {
   readonly text: string;
   /** What was understood, in both units. */
   readonly echo: readonly string[];
+  /** What follows from it, one line each. */
+  readonly gives: readonly string[];
   /** What is wrong with the entry, in one or two sentences. */
   readonly problem: string | undefined;
   /** True when nothing was entered and the family's own value counts. */
@@ -29,24 +32,28 @@ export interface FieldNow {
   /** What is being typed, where it differs from what is stored. */
   readonly draft: string | undefined;
   readonly problem: string | undefined;
+  /** Everything that the family makes of its readings. */
+  readonly derived: readonly Derived[];
   readonly unit: Unit;
 }
 
-/** How many holes the pattern has that a measure belongs to: the count beside it in its group. */
-const holesBeside = (field: Field, understood: JsonObject): number => {
-  const group = groupOf(field.path);
-  const count = valueAt(understood, group === '' ? 'bolts' : `${group}.bolts`);
-  return field.kind === 'measure' && typeof count === 'number' ? count : Number.NaN;
-};
-
 /** A field's view from what was entered, understood and is being typed. */
-export function viewField({ field, entered, understood, draft, problem, unit }: FieldNow): FieldView {
+export function viewField({
+  field,
+  entered,
+  understood,
+  draft,
+  problem,
+  derived,
+  unit,
+}: FieldNow): FieldView {
   const value = valueAt(understood, field.path);
   return {
     field,
     value,
     text: draft ?? fieldText(field, value, unit),
-    echo: fieldEcho(field, value, holesBeside(field, understood)),
+    echo: fieldEcho(field, value),
+    gives: derived.filter((one) => one.field === field.path).flatMap(writeDerived),
     problem,
     isStart: draft === undefined && value !== undefined && valueAt(entered, field.path) === undefined,
   };
@@ -59,13 +66,13 @@ export function createFieldView(now: () => FieldNow | undefined): ReadonlySignal
   return computed(() => {
     const current = now();
     if (current === undefined) return undefined;
-    const { field, entered, understood, draft, problem, unit } = current;
+    const { field, entered, understood, draft, problem, derived, unit } = current;
     const about = [
-      holesBeside(field, understood),
       valueAt(understood, field.path),
       valueAt(entered, field.path) === undefined,
       draft,
       problem,
+      derived.filter((one) => one.field === field.path),
       unit,
     ];
     const nextKey = JSON.stringify(about);

@@ -15,7 +15,7 @@ import {
   type ShopFacts,
 } from '../../parts-library/job/index.js';
 import type { Family } from '../../parts-library/parts/index.js';
-import type { Finding, Format, JsonObject, Level } from '../../parts-library/model/index.js';
+import type { Derived, Finding, Format, JsonObject, Level } from '../../parts-library/model/index.js';
 import type { Entries } from './entries.js';
 import type { LastReading } from './last-reading.js';
 import { sameData, steady, steadyList } from './steady.js';
@@ -46,6 +46,8 @@ export interface Print {
   readonly passes: ReadonlySignal<readonly Finding[]>;
   readonly passCount: ReadonlySignal<number>;
   readonly title: ReadonlySignal<TitleBlock | undefined>;
+  /** What follows from the readings. */
+  readonly derived: ReadonlySignal<readonly Derived[]>;
   readonly format: ReadonlySignal<Format>;
   /** The room that the drawing has, CSS pixels. */
   readonly room: Signal<Room>;
@@ -146,6 +148,7 @@ export function createPrint(from: {
       () => (goodValue.value === undefined ? undefined : titleBlockOf(goodValue.value, unit.value, '')),
       sameData,
     ),
+    derived: steadyList(() => goodValue.value?.derived ?? []),
     format: computed(() => createFormat(unit.value)),
     drawing: computed(() => {
       const value = goodValue.value;
