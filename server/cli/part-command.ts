@@ -1,6 +1,7 @@
 // `fishplate part FAMILY`: draws, checks and plans one part, reports it and writes its files.
-import { readFile } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
+import { safeBaseName } from '../../parts-library/files/index.js';
 import { partFiles, runPart, startingShop, summarise, type PartRun } from '../../parts-library/job/index.js';
 import { findFamily, listFamilies } from '../../parts-library/parts/index.js';
 import { nearestOf, readFlags } from './flags.js';
@@ -61,6 +62,17 @@ interface Finish {
   readonly despiteFindings: boolean;
 }
 
+/** Cut files of an earlier run under the same name: they would be taken for this part's. */
+async function olderCutFiles(
+  folder: string,
+  family: string,
+  name: string | undefined,
+): Promise<readonly string[]> {
+  const base = safeBaseName(name ?? family);
+  const there = await readdir(folder).catch(() => []);
+  return there.filter((file) => file === `${base}.cut.dxf` || file === `${base}.cut.svg`);
+}
+
 /** Writes what may be written, and says what came of it. */
 async function finish(
   run: PartRun,
@@ -91,7 +103,13 @@ async function finish(
     !files.ok && summary !== undefined
       ? 'Nothing was written. Mend what the findings name, or add --despite-findings.'
       : 'Nothing was written.';
-  const message = withheld === undefined ? undefined : files.ok ? withheld : `${withheld} ${hint}`;
+  const older = out === undefined || withheld === undefined ? [] : await olderCutFiles(out, run.family, name);
+  const warning =
+    older.length === 0
+      ? ''
+      : ` Beware: ${older.join(' and ')} from an earlier run still stands there and is not of this part.`;
+  const message =
+    withheld === undefined ? undefined : `${files.ok ? withheld : `${withheld} ${hint}`}${warning}`;
   if (json) {
     return {
       code,

@@ -406,6 +406,16 @@ describe('a stop finding', () => {
     });
   });
 
+  it('warns of a cut file from an earlier run that would be taken for this one', async () => {
+    await inFolder(async (folder) => {
+      await writeFile(join(folder, 'adapter-plate.cut.dxf'), 'an older part');
+      const { code, err } = await run([...TOO_NEAR, '--out', folder]);
+      expect(code).toBe(3);
+      expect(err).toMatch(/Beware: adapter-plate\.cut\.dxf from an earlier run/);
+      expect(await readFile(join(folder, 'adapter-plate.cut.dxf'), 'utf8')).toBe('an older part');
+    });
+  });
+
   it('is at the top of the report', async () => {
     const { code, out, err } = await run(TOO_NEAR);
     expect(code).toBe(3);
