@@ -1,4 +1,5 @@
 // The display list as an SVG file: line types as dash patterns, two line widths, text as text.
+import { textWidth } from './measure-text.js';
 import type {
   Balloon,
   DisplayItem,
@@ -146,7 +147,10 @@ function writeText(text: Text, inks: Inks): string {
   const turn = text.degrees === 0 ? '' : ` transform="rotate(${text.degrees} ${x} ${y})"`;
   const ink = text.role === 'ghost' ? inks.quiet : inks.ink;
   const field = text.field === undefined ? '' : ` data-field="${escapeXml(text.field)}"`;
-  return `<text class="${text.role}" x="${x}" y="${y}" text-anchor="${text.anchor}" font-size="${text.size}" ${FAMILY[text.face]} fill="${ink}"${turn}${field}>${escapeXml(text.text)}</text>`;
+  // Where the face is not installed another, wider one is squeezed to the room that was kept for the words.
+  const width = Number(textWidth(text.text, text.face, text.size).toFixed(3));
+  const room = width > 0 ? ` textLength="${width}" lengthAdjust="spacingAndGlyphs"` : '';
+  return `<text class="${text.role}" x="${x}" y="${y}" text-anchor="${text.anchor}" font-size="${text.size}"${room} ${FAMILY[text.face]} fill="${ink}"${turn}${field}>${escapeXml(text.text)}</text>`;
 }
 
 /** A stop has a double ring and a caution a wide one, so that the level needs no colour. */

@@ -81,6 +81,21 @@ describe('SVG', () => {
     expect(svg).toContain('&lt;Hub&gt; &amp; &quot;bore&quot;<');
   });
 
+  test('words keep the room that was measured for them, whatever face the reader’s machine has', () => {
+    const list = drawPrint(onPaper(ringPlate(150, 6), PAPERS[0]));
+    const svg = writeDisplaySvg(list, { unit: 'mm', theme: 'print' });
+    const texts = list.items.filter((item): item is Text => item.kind === 'text' && item.text.trim() !== '');
+    expect(texts.length).toBeGreaterThan(5);
+    const [first] = texts;
+    const [a, b] = first?.box ?? [];
+    const measured = Math.hypot((b?.x ?? 0) - (a?.x ?? 0), (b?.y ?? 0) - (a?.y ?? 0));
+    const kept = [...svg.matchAll(/textLength="([\d.]+)" lengthAdjust="spacingAndGlyphs"/g)].map((match) =>
+      Number(match[1]),
+    );
+    expect(kept).toHaveLength(texts.length);
+    expect(kept.some((width) => Math.abs(width - measured) < 0.01)).toBe(true);
+  });
+
   test('turns a text about its anchor', () => {
     expect(writeDisplaySvg(withText('35'), { unit: 'px', theme: 'light' })).toContain(
       'transform="rotate(-90 10 20)"',
