@@ -34,24 +34,20 @@ const tagged: fc.Arbitrary<Tagged> = fc.oneof(
     hole,
   })),
   sized.map(([apart, rest]): Tagged => ({ way: 'across', side: 'centres', distance: apart, ...rest })),
-  fc
-    .tuple(sized, side, size)
-    .map(([[apart, rest], of, hole]): Tagged => ({
-      way: 'across',
-      side: of,
-      distance: apart,
-      ...rest,
-      hole,
-    })),
-  fc
-    .tuple(sized, size, size)
-    .map(([[apart, rest], bore, hole]): Tagged => ({
-      way: 'from-bore',
-      distance: apart,
-      ...rest,
-      bore,
-      hole,
-    })),
+  fc.tuple(sized, side, size).map(([[apart, rest], of, hole]): Tagged => ({
+    way: 'across',
+    side: of,
+    distance: apart,
+    ...rest,
+    hole,
+  })),
+  fc.tuple(sized, size, size).map(([[apart, rest], bore, hole]): Tagged => ({
+    way: 'from-bore',
+    distance: apart,
+    ...rest,
+    bore,
+    hole,
+  })),
   fc
     .tuple(
       fc.array(
