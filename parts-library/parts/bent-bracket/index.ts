@@ -1,4 +1,4 @@
-// The bent bracket: two legs, one bend, a hole in each.
+// The bent bracket: a strip bent to an L, U, Z or hat, with holes in its legs.
 import { defineFamily } from '../family.js';
 import { checkBentBracket } from './check.js';
 import { drawBentBracket } from './draw.js';
@@ -8,7 +8,8 @@ import { bentBracketDerived, bentBracketDimensions, bentBracketGhosts, bentBrack
 export const bentBracket = defineFamily({
   id: 'bent-bracket',
   title: 'Bent bracket',
-  summary: 'A strip bent once, with a hole in each leg: flat pattern, bend line, bend and hole checks.',
+  summary:
+    'A strip bent to an L, U, Z or hat: flat pattern, bend lines, reliefs, and what the bends leave room for.',
   parameters: bentBracketParameters,
   draw: drawBentBracket,
   check: checkBentBracket,
