@@ -1,31 +1,23 @@
 // The reading of the last keystroke, so that the print goes on from it instead of reading the same parameters again.
-import {
-  canonicalJson,
-  requestForRow,
-  type Job,
-  type Progress,
-  type Row,
-} from '../../parts-library/job/index.js';
+import { requestForRow, type Job, type Progress, type Row } from '../../parts-library/job/index.js';
 
 export interface LastReading {
-  /** Notes that this row, as it is stored now, was read as this. */
+  /** Notes that this row, as the job now holds it, was read as this. */
   readonly remember: (job: Job, row: Row, read: Progress) => void;
-  /** The reading of a row that says the same as the one remembered, asked for by this row. */
+  /** The reading of that very row of the job in the same unit; undefined for any other. */
   readonly find: (job: Job, row: Row) => Progress | undefined;
 }
 
-/** Everything that the reading stage looks at. */
-const keyOf = ({ unit }: Job, { family, name, quantity, parameters }: Row): string =>
-  canonicalJson({ unit, family, name, quantity, parameters });
-
-/** Remembers one reading. A stored entry reads back as itself, so rows that say the same have the same reading. */
+/** Remembers one reading. A stored entry reads back as itself, so the row has the reading it was stored from. */
 export function createLastReading(): LastReading {
-  let last: { readonly key: string; readonly read: Progress } | undefined;
+  let last: { readonly row: Row; readonly unit: Job['unit']; readonly read: Progress } | undefined;
   return {
-    remember: (job, row, read) => {
-      last = { key: keyOf(job, row), read };
+    remember: ({ unit }, row, read) => {
+      last = { row, unit, read };
     },
     find: (job, row) =>
-      last?.key === keyOf(job, row) ? { ...last.read, request: requestForRow(job, row) } : undefined,
+      last?.row === row && last.unit === job.unit
+        ? { ...last.read, request: requestForRow(job, row) }
+        : undefined,
   };
 }
