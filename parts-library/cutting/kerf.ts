@@ -94,7 +94,8 @@ function farthestUncut(
   paths: readonly KerfPath[],
   kerf: number,
 ): { readonly at: Point; readonly distance: number } | undefined {
-  if (paths.length === 0) return undefined;
+  // A round edge has no pocket and no corner: the torch reaches all of it.
+  if (paths.length === 0 || isCircle(finished) !== undefined) return undefined;
   const packed = packContours(paths.map(({ contour }) => contour));
   let worst: { at: Point; distance: number } | undefined;
   for (const segment of segmentsOf(finished)) {

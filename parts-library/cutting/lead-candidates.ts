@@ -50,7 +50,7 @@ interface Ranked extends Start {
  * opening starts in the middle of its longest straight, then of its largest arc. Starts on a bend, bearing or mating
  * edge come last.
  */
-export function startsOf(path: KerfPath, kerf: number): readonly Start[] {
+export function startsOf(path: KerfPath, kerf: number): Iterable<Start> {
   const circle = isCircle(path.contour);
   if (circle !== undefined) return circleStarts(circle.centre, circle.radius, path);
   return segmentsOf(path.contour)
@@ -95,9 +95,17 @@ function onSegment(segment: Segment, path: KerfPath, index: number, kerf: number
 
 const RANK = { corner: 0, weld: 1, straight: 2, gentleArc: 3, quarter: 4, otherArc: 5, rest: 6 } as const;
 
-function circleStarts(centre: Point, radius: number, path: KerfPath): readonly Start[] {
+/** One after the other, since the first is nearly always taken; all of them, sorted, where an edge is kept clean. */
+function circleStarts(centre: Point, radius: number, path: KerfPath): Iterable<Start> {
+  const isKept = path.roles.some((roles) => roles.some((role) => KEPT_CLEAN.includes(role)));
+  const starts = roundStarts(centre, radius, path);
+  return isKept
+    ? [...starts].sort((a, b) => Number(a.spoils !== undefined) - Number(b.spoils !== undefined))
+    : starts;
+}
+
+function* roundStarts(centre: Point, radius: number, path: KerfPath): Generator<Start> {
   const turn = path.purpose === 'outline' ? 1 : -1;
-  const starts: Start[] = [];
   const half = 180 / CIRCLE_STEP;
   for (let step = 0; step < 2 * half; step++) {
     // 0, +1, -1, +2, -2 ... steps from 6 o'clock.
@@ -107,11 +115,10 @@ function circleStarts(centre: Point, radius: number, path: KerfPath): readonly S
     const point = { x: centre.x + radius * cosine, y: centre.y + radius * sine };
     const roles = path.roles[nearestOnContour(path.contour, point).segment];
     const spoils = roles?.find((role) => KEPT_CLEAN.includes(role));
-    starts.push({
+    yield {
       point,
       along: { x: -turn * sine, y: turn * cosine },
       ...(spoils === undefined ? {} : { spoils }),
-    });
+    };
   }
-  return starts.sort((a, b) => Number(a.spoils !== undefined) - Number(b.spoils !== undefined));
 }

@@ -1,6 +1,6 @@
 // The lead-in: from a pierce in scrap to the torch path, proved clear of everything that stays.
 import type { Contour, Line, Point } from '../geometry/index.js';
-import { isCircle, makeContour, reverseContour, startContourAt, vertexAt } from '../geometry/index.js';
+import { isCircle, makeContour, reverseContour, startContourAt, vertexAt, norm } from '../geometry/index.js';
 import { edgesNear, edgeToSegment, isMetal, kerfToPoint, kerfToSegment } from './ground.js';
 import type { EarlierKerf, Ground } from './ground.js';
 import type { KerfPath } from './kerf.js';
@@ -184,6 +184,6 @@ function leadTo(path: Contour, pierce: Point): LeadIn {
         { x, y, bulge: 0 },
       ],
     },
-    length: Math.hypot(x - pierce.x, y - pierce.y),
+    length: norm(x - pierce.x, y - pierce.y),
   };
 }

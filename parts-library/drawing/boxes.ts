@@ -1,4 +1,5 @@
 // Boxes at any angle, and what they run into: other boxes, segments, arcs, circles.
+import { norm } from '../geometry/index.js';
 import type { SheetPoint } from './display-list.js';
 
 /** A rectangle: centre, unit vector of its long side, half sizes, and the upright box round it. */
@@ -59,8 +60,8 @@ export function cornersOf(box: Box): Corners {
 
 /** The box that has these corners. */
 export function boxOfCorners([a, b, c, d]: Corners): Box {
-  const width = Math.hypot(b.x - a.x, b.y - a.y);
-  const height = Math.hypot(d.x - a.x, d.y - a.y);
+  const width = norm(b.x - a.x, b.y - a.y);
+  const height = norm(d.x - a.x, d.y - a.y);
   const ux = width > 0 ? (b.x - a.x) / width : 1;
   const uy = width > 0 ? (b.y - a.y) / width : 0;
   return makeBox((a.x + c.x) / 2, (a.y + c.y) / 2, width / 2, height / 2, ux, uy);
@@ -134,7 +135,7 @@ export function segmentsCross(
 export function distanceToBox(box: Box, x: number, y: number): number {
   const along = Math.abs((x - box.x) * box.ux + (y - box.y) * box.uy) - box.halfWidth;
   const across = Math.abs((y - box.y) * box.ux - (x - box.x) * box.uy) - box.halfHeight;
-  return Math.hypot(Math.max(along, 0), Math.max(across, 0));
+  return norm(Math.max(along, 0), Math.max(across, 0));
 }
 
 /** True when a circular disc shares area with a box. */
@@ -154,5 +155,5 @@ export function distanceToSegment(
   const dy = y2 - y1;
   const squared = dx * dx + dy * dy;
   const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - x1) * dx + (y - y1) * dy) / squared));
-  return Math.hypot(x - x1 - t * dx, y - y1 - t * dy);
+  return norm(x - x1 - t * dx, y - y1 - t * dy);
 }

@@ -1,4 +1,5 @@
 // Centre lines, centre marks, weld ticks: the lines whose size on the sheet does not grow with the part.
+import { norm } from '../geometry/index.js';
 import type { PathCommand } from './display-list.js';
 import type { Placing } from './occupancy.js';
 import type { Extent, Round, Scene } from './scene.js';
@@ -38,7 +39,7 @@ function spokes(
 }
 
 const sameCentre = (a: Round, b: { readonly x: number; readonly y: number }, near: number): boolean =>
-  Math.hypot(a.x - b.x, a.y - b.y) <= near;
+  norm(a.x - b.x, a.y - b.y) <= near;
 
 /** Distance from a centre to the edge of an extent in one of the four directions. */
 const toEdge = (extent: Extent, { x, y }: Round, [dx, dy]: Direction): number =>
@@ -81,7 +82,7 @@ export function centreLines(scene: Scene, placing: Placing, style: Style): reado
   for (const hole of scene.openings) {
     if (main.some((centre) => sameCentre(centre, hole, near))) continue;
     const circle = scene.boltCircles.find(
-      (bolts) => Math.abs(Math.hypot(hole.x - bolts.x, hole.y - bolts.y) - bolts.radius) < 0.02 + near,
+      (bolts) => Math.abs(norm(hole.x - bolts.x, hole.y - bolts.y) - bolts.radius) < 0.02 + near,
     );
     const { x, y } = sheet(hole);
     const length = hole.radius * scale + style.centrePast;
@@ -111,7 +112,7 @@ function slotLines(ends: readonly Round[], { scale, x, y }: Placing, style: Styl
   if (b === undefined || more !== undefined) {
     return ends.map((end) => ({ id: end.id, path: spokes(...at(end), UPRIGHT, () => reach(end)) }));
   }
-  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const length = norm(b.x - a.x, b.y - a.y);
   const along: Direction = [(b.x - a.x) / length, (b.y - a.y) / length];
   const across: readonly Direction[] = [
     [-along[1], along[0]],

@@ -1,4 +1,5 @@
 // The drawing area at one scale: where the part stands, what is already drawn, and the helpers that labels need.
+import { norm } from '../geometry/index.js';
 import { cornersOf, growBox, type Box } from './boxes.js';
 import type { DisplayItem, PathCommand, Role, SheetPoint, Text } from './display-list.js';
 import { boxOfText, textWidth, writable, type Face } from './measure-text.js';
@@ -144,7 +145,7 @@ export function costOfText(desk: Desk, box: Box): number {
 
 /** Outlines crossed by a line whose start rests on one. */
 export function crossingsFrom(desk: Desk, x1: number, y1: number, x2: number, y2: number): number {
-  const length = Math.hypot(x2 - x1, y2 - y1);
+  const length = norm(x2 - x1, y2 - y1);
   const skip = 2.2 * desk.grid.cell;
   if (length <= skip) return 0;
   const t = skip / length;

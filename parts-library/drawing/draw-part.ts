@@ -1,4 +1,5 @@
 // The part and its ghosts on the sheet: what is painted under the labels, and the desk that labels are placed on.
+import { norm } from '../geometry/index.js';
 import type { DisplayItem } from './display-list.js';
 import { centreLines, weldTicks } from './centre-lines.js';
 import type { Desk } from './desk.js';
@@ -80,7 +81,7 @@ function drawMarks({ scene, placing, style }: Desk): readonly DisplayItem[] {
     const arm = style.size * MARK_ARM;
     const base = { kind: 'stroke', role: 'mark', weight: 'narrow', featureId: id } as const;
     // The hole that will be drilled here: the finished part inside the blank, ISO 128-2 line 05.
-    const threaded = scene.threads.some((thread) => Math.hypot(thread.x - x, thread.y - y) < radius * 0.1);
+    const threaded = scene.threads.some((thread) => norm(thread.x - x, thread.y - y) < radius * 0.1);
     const later: readonly DisplayItem[] =
       radius > 0 && !threaded
         ? [

@@ -1,4 +1,5 @@
 // Whether a drawing is fit to read: nothing stands on anything that it would spoil, nothing leaves the sheet.
+import { norm } from '../geometry/index.js';
 import { boxesOverlap, boxOfCorners, discHitsBox, type Box } from './boxes.js';
 import type { Balloon, DisplayList, Stroke, Text } from './display-list.js';
 import { boundsOfPiece, pieceHitsBox, piecesOf, type Piece } from './pieces.js';
@@ -83,7 +84,7 @@ export function checkFitness(list: DisplayList): readonly Collision[] {
       report('off-the-sheet', `${words} leaves the sheet.`);
     }
     for (const other of balloons.slice(i + 1)) {
-      if (Math.hypot(other.at.x - at.x, other.at.y - at.y) < radius + other.radius - ROUNDING) {
+      if (norm(other.at.x - at.x, other.at.y - at.y) < radius + other.radius - ROUNDING) {
         report('balloon-over-balloon', `${words} runs into balloon ${other.number}.`);
       }
     }

@@ -1,4 +1,5 @@
 // Ghosts and centre lines are interrupted where a text stands, so that no line runs through it (ISO 129-1).
+import { norm } from '../geometry/index.js';
 import { boxOfCorners, growBox, type Box } from './boxes.js';
 import type { DisplayItem, PathCommand, Stroke } from './display-list.js';
 import { arcCovers, boundsOfPiece, piecesOf, type ArcPiece, type Piece } from './pieces.js';
@@ -96,17 +97,28 @@ function roughBounds(path: readonly PathCommand[]): Bounds {
   return { minX, minY, maxX, maxY };
 }
 
+/** Whether a piece comes near a box; a line without making a box of its own, since a weld has a hundred ticks. */
+function isNear(piece: Piece, box: Box): boolean {
+  if (piece.kind !== 'line') return !apart(boundsOfPiece(piece), box);
+  return (
+    Math.max(piece.x1, piece.x2) >= box.minX &&
+    Math.min(piece.x1, piece.x2) <= box.maxX &&
+    Math.max(piece.y1, piece.y2) >= box.minY &&
+    Math.min(piece.y1, piece.y2) <= box.maxY
+  );
+}
+
 function interrupt(stroke: Stroke, allBoxes: readonly Box[]): Stroke {
   const rough = roughBounds(stroke.path);
   const boxes = allBoxes.filter((box) => !apart(box, rough));
   if (boxes.length === 0) return stroke;
   const pieces = piecesOf(stroke.path);
+  if (!pieces.some((piece) => boxes.some((box) => isNear(piece, box)))) return stroke;
   let cut = false;
   const path = pieces.flatMap((piece, i) => {
-    const bounds = boundsOfPiece(piece);
     let intervals: readonly Interval[] = [[0, 1]];
     for (const box of boxes) {
-      if (!apart(bounds, box)) intervals = intervals.flatMap((one) => outside(piece, one, box));
+      if (isNear(piece, box)) intervals = intervals.flatMap((one) => outside(piece, one, box));
     }
     const [only] = intervals;
     if (intervals.length === 1 && only?.[0] === 0 && only[1] === 1) {
@@ -115,7 +127,7 @@ function interrupt(stroke: Stroke, allBoxes: readonly Box[]): Stroke {
       const before = pieces[i - 1];
       const [endX, endY] = before === undefined ? [NaN, NaN] : pointAt(before, 1);
       const [x, y] = pointAt(piece, 0);
-      const joined = Math.hypot(endX - x, endY - y) < 1e-3;
+      const joined = norm(endX - x, endY - y) < 1e-3;
       return move === undefined || joined ? rest : [move, ...rest];
     }
     cut = true;

@@ -1,5 +1,6 @@
 // A linear dimension in its own frame: the rows on which its line may stand, the places of its text along it, and
 // its extension lines.
+import { norm } from '../geometry/index.js';
 import type { LinearDimension } from '../model/index.js';
 import { toSheet, type Desk } from './desk.js';
 import { walk } from './occupancy.js';
@@ -34,7 +35,7 @@ export function frameOf(desk: Desk, dimension: LinearDimension): Frame {
   let ux = dimension.along === 'y' ? 0 : 1;
   let uy = dimension.along === 'y' ? -1 : 0;
   if (dimension.along === 'aligned') {
-    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    const length = norm(to.x - from.x, to.y - from.y);
     if (length > 0) {
       ux = (to.x - from.x) / length;
       uy = (to.y - from.y) / length;

@@ -1,4 +1,5 @@
 // What already stands on the drawing area: a grid of cells with the heaviest line in each, summed along its rows.
+import { norm } from '../geometry/index.js';
 import type { Box } from './boxes.js';
 import type { Piece } from './pieces.js';
 
@@ -69,7 +70,7 @@ export function addPieces(
       const y = placing.y + piece.y1 * scale;
       const dx = (piece.x2 - piece.x1) * scale;
       const dy = (piece.y2 - piece.y1) * scale;
-      const steps = Math.max(1, Math.ceil((2 * Math.hypot(dx, dy)) / grid.cell));
+      const steps = Math.max(1, Math.ceil((2 * norm(dx, dy)) / grid.cell));
       for (let i = 0; i <= steps; i++) put(grid, x + (dx * i) / steps, y + (dy * i) / steps, content);
       continue;
     }
@@ -238,7 +239,7 @@ export interface Walk {
 /** Follows a segment from cell to cell. */
 export function walk(grid: Occupancy, x1: number, y1: number, x2: number, y2: number): Walk {
   const { cell, columns, rows, cells } = grid;
-  const length = Math.hypot(x2 - x1, y2 - y1);
+  const length = norm(x2 - x1, y2 - y1);
   const steps = Math.max(1, Math.ceil(length / cell));
   const dx = (x2 - x1) / steps / cell;
   const dy = (y2 - y1) / steps / cell;

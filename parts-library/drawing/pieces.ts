@@ -1,4 +1,5 @@
 // Path commands taken apart into lines and arcs, for measuring and for collision tests; and contours into paths.
+import { norm } from '../geometry/index.js';
 import type { Contour, OpenPath, Vertex } from '../geometry/index.js';
 import { boxesOverlap, segmentHitsBox, uprightBox, type Box } from './boxes.js';
 import type { PathCommand } from './display-list.js';
@@ -35,7 +36,7 @@ function arcPiece(
   x2: number,
   y2: number,
 ): ArcPiece {
-  const chord = Math.hypot(x2 - x1, y2 - y1);
+  const chord = norm(x2 - x1, y2 - y1);
   const r = Math.max(radius, chord / 2);
   const height = Math.sqrt(Math.max(0, r * r - (chord * chord) / 4));
   const side = large === clockwise ? -1 : 1;
@@ -152,7 +153,7 @@ export function pieceHitsBox(piece: Piece, box: Box): boolean {
 /** One segment with bulge, in sheet axes (y down): `from` and `to` are already on the sheet. */
 function commandOf(from: Vertex, to: Vertex): PathCommand {
   if (from.bulge === 0) return ['L', to.x, to.y];
-  const chord = Math.hypot(to.x - from.x, to.y - from.y);
+  const chord = norm(to.x - from.x, to.y - from.y);
   const radius = (chord * (1 + from.bulge ** 2)) / (4 * Math.abs(from.bulge));
   return ['A', radius, 0, from.bulge > 0 ? 0 : 1, to.x, to.y];
 }

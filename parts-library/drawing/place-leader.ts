@@ -1,4 +1,5 @@
 // Options for words at the end of a leader: diameters, radii, call-outs, ghost labels (ISO 129-1, ISO 128-22).
+import { norm } from '../geometry/index.js';
 import type { DisplayItem } from './display-list.js';
 import {
   arrowPath,
@@ -89,7 +90,7 @@ function drawLeader(
   side: Side,
 ): readonly DisplayItem[] {
   const { style } = desk;
-  const length = Math.hypot(tip.x - ex, tip.y - ey);
+  const length = norm(tip.x - ex, tip.y - ey);
   const head =
     ending === 'arrow'
       ? arrowPath(tip.x, tip.y, (tip.x - ex) / length, (tip.y - ey) / length, style)
@@ -139,7 +140,7 @@ function optionAt(
     Math.max(near, far),
     baseline + words.size * INK_BELOW,
   );
-  const length = Math.hypot(ex - tip.x, ey - tip.y);
+  const length = norm(ex - tip.x, ey - tip.y);
   const slant = Math.min(Math.abs(ex - tip.x), Math.abs(ey - tip.y)) / length;
   let cost = floor + standing + (slant < SQUARE_WITHIN ? NEARLY_SQUARE : 0);
   if (cost >= below) return cost;
@@ -205,7 +206,7 @@ export function latticeOptions(
     for (let ex = area.minX; ex < area.maxX; ex += style.size * 1.7) {
       const tip = tipFor(ex, ey);
       if (tip === null) continue;
-      const length = Math.hypot(ex - tip.x, ey - tip.y);
+      const length = norm(ex - tip.x, ey - tip.y);
       if (length < style.size) continue;
       const cost = costOfLength(length / style.size) + FAR;
       const option = optionAt(desk, leader, tip, ex, ey, ex >= tip.x ? 1 : -1, cost, Infinity);

@@ -1,4 +1,5 @@
 // The part and its ghosts as lines at full size with y down, sorted by what they mean, before any scale is chosen.
+import { norm } from '../geometry/index.js';
 import { isCut, isLine, isMark, outlineOf } from '../model/index.js';
 import type { CutFeature, Dimension, Ghost, Part } from '../model/index.js';
 import {
@@ -87,8 +88,7 @@ function roundOf(id: string, pieces: readonly Piece[]): Round | null {
   const { x, y, radius } = first;
   const near = radius * 1e-6;
   const same = pieces.every(
-    (piece) =>
-      piece.kind === 'arc' && Math.hypot(piece.x - x, piece.y - y) < near && piece.sweep * first.sweep > 0,
+    (piece) => piece.kind === 'arc' && norm(piece.x - x, piece.y - y) < near && piece.sweep * first.sweep > 0,
   );
   return same ? { id, x, y, radius } : null;
 }
@@ -188,7 +188,7 @@ function threadShapes(part: Part, ghosts: readonly Ghost[], openings: readonly R
     if (!isCut(feature) || feature.hole?.finish !== 'tap' || feature.hole.takes === undefined) return [];
     const round = openings.find(({ id }) => id === feature.id);
     if (round === undefined) return [];
-    if (shown.some(({ x, y }) => Math.hypot(x - round.x, y - round.y) < round.radius * 0.1)) return [];
+    if (shown.some(({ x, y }) => norm(x - round.x, y - round.y) < round.radius * 0.1)) return [];
     const path = threadPath(round.x, round.y, feature.hole.takes / 2);
     return [
       {
@@ -220,7 +220,7 @@ function measuredCircles(
       y: -dimension.centre.y,
       radius: dimension.radius,
     };
-    const away = (round: Round): number => Math.hypot(round.x - circle.x, round.y - circle.y);
+    const away = (round: Round): number => norm(round.x - circle.x, round.y - circle.y);
     const isDrawn = [...drawn, ...circles].some(
       (round) => away(round) < near && Math.abs(round.radius - circle.radius) < near,
     );

@@ -1,4 +1,5 @@
 // Where leaders may end: round a circle, at one place on it, at a point, or along a ghost.
+import { norm } from '../geometry/index.js';
 import type { LeaderDimension, RoundDimension } from '../model/index.js';
 import { toSheet, type Desk } from './desk.js';
 import { SOLID } from './occupancy.js';
@@ -102,7 +103,7 @@ function edgesOn({ scene }: Desk, { centre, radius }: RoundDimension): readonly 
           (piece): piece is ArcPiece =>
             piece.kind === 'arc' &&
             Math.abs(piece.radius - radius) < SAME_PLACE &&
-            Math.hypot(piece.x - centre.x, piece.y + centre.y) < SAME_PLACE,
+            norm(piece.x - centre.x, piece.y + centre.y) < SAME_PLACE,
         ),
   );
 }
@@ -134,7 +135,7 @@ export function roundTipFor(desk: Desk, dimension: RoundDimension): (x: number, 
     return nearestTip(roundTips(desk, dimension).tips);
   }
   return (x, y) => {
-    const distance = Math.hypot(x - centre.x, y - centre.y);
+    const distance = norm(x - centre.x, y - centre.y);
     if (distance < 1e-6) return null;
     const ux = (x - centre.x) / distance;
     const uy = (y - centre.y) / distance;
@@ -167,7 +168,7 @@ export function leaderTips(desk: Desk, { at }: LeaderDimension): TipSet {
   const { scene, placing, style } = desk;
   const sheet = toSheet(desk, at.x, at.y);
   const distanceTo = (round: { readonly x: number; readonly y: number }): number =>
-    Math.hypot(round.x - at.x, round.y + at.y);
+    norm(round.x - at.x, round.y + at.y);
   const hole = scene.openings.find((round) => distanceTo(round) < SAME_PLACE);
   if (hole !== undefined) return circleTips(desk, sheet.x, sheet.y, hole.radius * placing.scale, anywhere);
   const mark = scene.marks.find((round) => distanceTo(round) < SAME_PLACE);

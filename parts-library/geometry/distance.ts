@@ -1,4 +1,5 @@
 // Distances, exact for lines and arcs: a point to a segment or contour, and contours and paths to each other.
+import { norm } from './norm.js';
 import { intersectSegments, locate } from './intersect.js';
 import { segmentBounds } from './measure.js';
 import { packSegments } from './pack.js';
@@ -35,12 +36,12 @@ export function nearestOnSegment(segment: Segment, p: Point): Nearest {
     const point = pointAlong(segment, t);
     const distance =
       segment.kind === 'arc'
-        ? Math.abs(Math.hypot(p.x - segment.centre.x, p.y - segment.centre.y) - segment.radius)
-        : Math.hypot(p.x - point.x, p.y - point.y);
+        ? Math.abs(norm(p.x - segment.centre.x, p.y - segment.centre.y) - segment.radius)
+        : norm(p.x - point.x, p.y - point.y);
     return { distance, point, segment: 0, parameter: t };
   }
-  const toFrom = Math.hypot(p.x - segment.from.x, p.y - segment.from.y);
-  const toTo = Math.hypot(p.x - segment.to.x, p.y - segment.to.y);
+  const toFrom = norm(p.x - segment.from.x, p.y - segment.from.y);
+  const toTo = norm(p.x - segment.to.x, p.y - segment.to.y);
   return toFrom <= toTo
     ? { distance: toFrom, point: plain(segment.from), segment: 0, parameter: 0 }
     : { distance: toTo, point: plain(segment.to), segment: 0, parameter: 1 };
@@ -68,7 +69,7 @@ export function distanceBetweenSegments(a: Segment, b: Segment): Gap {
   }
   let best: Gap = { distance: Infinity, from: a.from, to: b.from, segments: [0, 0] };
   const offer = (from: Point, to: Point): void => {
-    const distance = Math.hypot(from.x - to.x, from.y - to.y);
+    const distance = norm(from.x - to.x, from.y - to.y);
     if (distance < best.distance) best = { distance, from: plain(from), to: plain(to), segments: [0, 0] };
   };
   offer(a.from, nearestOnSegment(b, a.from).point);
@@ -97,7 +98,7 @@ function facing(arc: Arc, other: Segment): Point[] {
     dx = other.to.y - other.from.y;
     dy = other.from.x - other.to.x;
   }
-  const length = Math.hypot(dx, dy);
+  const length = norm(dx, dy);
   if (length === 0) return [];
   const points: Point[] = [];
   for (const side of [radius / length, -radius / length]) {
@@ -131,7 +132,7 @@ function shortestLink(a: readonly Segment[], b: readonly Segment[]): Gap {
       const dx = Math.max(x0 - maxX, minX - x1, 0);
       const dy = Math.max(y0 - maxY, minY - y1, 0);
       const other = b[j];
-      if (other === undefined || Math.hypot(dx, dy) >= best.distance) return false;
+      if (other === undefined || norm(dx, dy) >= best.distance) return false;
       const gap = distanceBetweenSegments(segment, other);
       if (gap.distance < best.distance) best = { ...gap, segments: [i, j] };
       return false;

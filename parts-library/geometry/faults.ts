@@ -1,4 +1,5 @@
 // What is wrong with a list of vertices as a contour, and where: the inspection before anything is made of it.
+import { norm } from './norm.js';
 import Flatbush from 'flatbush';
 import { signedAreaOf, segmentBounds } from './measure.js';
 import { intersectSegments, type Intersection } from './intersect.js';
@@ -80,7 +81,7 @@ function segmentFaults(vertices: readonly Vertex[], shortest: number): Fault[] {
   const faults: Fault[] = [];
   vertices.forEach((v, i) => {
     const next = vertexAt(vertices, i + 1);
-    if (Math.hypot(next.x - v.x, next.y - v.y) < shortest) {
+    if (norm(next.x - v.x, next.y - v.y) < shortest) {
       faults.push(fault('zero-segment', v, [i], 'two vertices fall on one point; leave one of them out'));
     }
     if (Math.abs(v.bulge) > 1 + halfCircleSlack) {
@@ -191,12 +192,12 @@ function neighbourFault(
   const shared = segments.length === 2 ? [vertex, a.from] : [vertex];
   for (const meeting of intersectSegments(a, b, touching)) {
     if (meeting.kind === 'overlap') {
-      const length = Math.hypot(meeting.from.x - meeting.to.x, meeting.from.y - meeting.to.y);
+      const length = norm(meeting.from.x - meeting.to.x, meeting.from.y - meeting.to.y);
       if (length <= tangentOverlap) continue;
       return fault('touches-itself', meeting.from, [i, j], 'the second runs back along the first');
     }
     const { point } = meeting;
-    if (shared.some((s) => Math.hypot(s.x - point.x, s.y - point.y) <= 2 * touching)) continue;
+    if (shared.some((s) => norm(s.x - point.x, s.y - point.y) <= 2 * touching)) continue;
     // A tangent join read from rounded numbers meets twice, with next to nothing between: no fault. A point so sharp
     // that its sides cross is one.
     const allowed = straightOn ? tangentOverlap : touching;

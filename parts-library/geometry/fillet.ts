@@ -1,4 +1,5 @@
 // Fillets: corners of a contour replaced by tangent arcs, between lines and arcs in any pairing.
+import { norm } from './norm.js';
 import { GeometryError } from './errors.js';
 import { curveMeetings, locate } from './intersect.js';
 import { makeContour } from './make.js';
@@ -76,7 +77,7 @@ function filletAt(
   for (const { point } of a === undefined || b === undefined ? [] : curveMeetings(a, b)) {
     const leaves = snapped(locate(before, point), before);
     const joins = snapped(locate(after, point), after);
-    const away = Math.hypot(point.x - vertex.x, point.y - vertex.y);
+    const away = norm(point.x - vertex.x, point.y - vertex.y);
     if (leaves < 0 || leaves > 1 || joins < 0 || joins > 1 || away >= nearest) continue;
     const sweep = turnBetween(directionAlong(before, leaves), directionAlong(after, joins));
     nearest = away;

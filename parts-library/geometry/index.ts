@@ -1,5 +1,6 @@
 // The public face of plane geometry: points, contours with arcs, exact measures, offsets.
 export type * from './types.js';
+export { norm } from './norm.js';
 export { GeometryError } from './errors.js';
 export * as tolerances from './tolerances.js';
 export {

@@ -1,4 +1,5 @@
 // Where two segments meet: lines and arcs in every pairing, crossings, tangent touches and overlaps.
+import { norm } from './norm.js';
 import { segmentLength } from './segments.js';
 import { coincidentPoints } from './tolerances.js';
 import type { Arc, Line, Point, Segment } from './types.js';
@@ -116,7 +117,7 @@ function first(found: Intersection): number {
 }
 
 function apart(p: Point, q: Point): number {
-  return Math.hypot(p.x - q.x, p.y - q.y);
+  return norm(p.x - q.x, p.y - q.y);
 }
 
 /** The parameter of a point that lies on the segment within the tolerance, else undefined. */
@@ -155,7 +156,7 @@ function meetLines(a: Line, b: Line): { point: Point; tangent: boolean }[] {
   const by = b.to.y - b.from.y;
   const cross = ax * by - ay * bx;
   // Below this the crossing point of near-parallel lines has no correct digit left.
-  if (Math.abs(cross) <= 1e-14 * Math.hypot(ax, ay) * Math.hypot(bx, by)) return [];
+  if (Math.abs(cross) <= 1e-14 * norm(ax, ay) * norm(bx, by)) return [];
   const t = ((b.from.x - a.from.x) * by - (b.from.y - a.from.y) * bx) / cross;
   return [{ point: { x: a.from.x + ax * t, y: a.from.y + ay * t }, tangent: false }];
 }
@@ -181,7 +182,7 @@ function meetLineCircle(line: Line, arc: Arc, tolerance: number): { point: Point
 function meetCircles(a: Arc, b: Arc, tolerance: number): { point: Point; tangent: boolean }[] {
   const dx = b.centre.x - a.centre.x;
   const dy = b.centre.y - a.centre.y;
-  const between = Math.hypot(dx, dy);
+  const between = norm(dx, dy);
   if (between <= tolerance) return [];
   const ux = dx / between;
   const uy = dy / between;

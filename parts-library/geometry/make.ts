@@ -1,4 +1,5 @@
 // Making contours: circles, polygons, and validated contours from loose vertices.
+import { norm } from './norm.js';
 import { GeometryError } from './errors.js';
 import { findFaults, type InspectionOptions } from './faults.js';
 import { signedAreaOf } from './measure.js';
@@ -75,7 +76,7 @@ export function isCircle(contour: Contour): { centre: Point; radius: number } | 
   if (!isHalfCircle(a) || !isHalfCircle(b) || a.bulge * b.bulge < 0) return undefined;
   return {
     centre: { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 },
-    radius: Math.hypot(a.x - b.x, a.y - b.y) / 2,
+    radius: norm(a.x - b.x, a.y - b.y) / 2,
   };
 }
 

@@ -1,5 +1,6 @@
 // Segments packed in one typed array: the form in which the offset, nesting and cutting kernels ask "how far" and
 // "inside or not" thousands of times without allocating.
+import { norm } from './norm.js';
 import Flatbush from 'flatbush';
 import { segmentBounds } from './measure.js';
 import { segmentsAlong } from './segments.js';
@@ -77,20 +78,20 @@ export function packedDistance(packed: PackedContours, index: number, x: number,
     const along = ((x - ax) * ex + (y - ay) * ey) / (ex * ex + ey * ey);
     const t = along < 0 ? 0 : along > 1 ? 1 : along;
     // At an end, measure from the stored point: a + 1 * (b - a) need not give b back.
-    if (t === 1) return Math.hypot(x - bx, y - by);
-    return Math.hypot(x - ax - ex * t, y - ay - ey * t);
+    if (t === 1) return norm(x - bx, y - by);
+    return norm(x - ax - ex * t, y - ay - ey * t);
   }
   const cx = Number(data[k + 4]);
   const cy = Number(data[k + 5]);
   const vx = x - cx;
   const vy = y - cy;
-  const away = Math.hypot(vx, vy);
+  const away = norm(vx, vy);
   // The foot on the circle belongs to the arc when it lies on the arc's side of the chord (sweeps never exceed pi).
   const scale = away > 0 ? radius / away : 0;
   const cross = ex * (cy + vy * scale - ay) - ey * (cx + vx * scale - ax);
   if (away === 0) return radius;
   if (cross * Number(data[k + 7]) <= 0) return Math.abs(away - radius);
-  return Math.min(Math.hypot(x - ax, y - ay), Math.hypot(x - bx, y - by));
+  return Math.min(norm(x - ax, y - ay), norm(x - bx, y - by));
 }
 
 /**
@@ -120,7 +121,7 @@ function normalSeparation(a: PackedContours, i: number, b: PackedContours, j: nu
   const toLine = Number(b.data[m + 6]) === 0;
   const nx = toLine ? Number(b.data[m + 3]) - Number(b.data[m + 1]) : Number(b.data[m + 4]) - cx;
   const ny = toLine ? Number(b.data[m]) - Number(b.data[m + 2]) : Number(b.data[m + 5]) - cy;
-  const length = Math.hypot(nx, ny);
+  const length = norm(nx, ny);
   if (length === 0) return Infinity;
   const ax = Number(a.data[k]);
   const ay = Number(a.data[k + 1]);

@@ -1,4 +1,5 @@
 // Segments: the lines and arcs between vertices, and the bulge that stores an arc in one number.
+import { norm } from './norm.js';
 import { flattestRise, negligible } from './tolerances.js';
 import type { Arc, Contour, OpenPath, Point, Segment, Vertex } from './types.js';
 
@@ -17,7 +18,7 @@ export function arcFromBulge(from: Point, to: Point, bulge: number): Arc {
     from,
     to,
     centre,
-    radius: (Math.hypot(dx, dy) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
+    radius: (norm(dx, dy) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
     start: Math.atan2(from.y - centre.y, from.x - centre.x),
     sweep: 4 * Math.atan(bulge),
   };
@@ -30,7 +31,7 @@ export function bulgeOf(segment: Segment): number {
 
 /** The segment from a vertex to a point: a line, or the arc of its bulge unless it rises less than `flattest` mm. */
 export function segmentBetween(from: Vertex, to: Point, flattest: number = flattestRise): Segment {
-  const rise = (Math.abs(from.bulge) * Math.hypot(to.x - from.x, to.y - from.y)) / 2;
+  const rise = (Math.abs(from.bulge) * norm(to.x - from.x, to.y - from.y)) / 2;
   return rise < flattest ? { kind: 'line', from, to } : arcFromBulge(from, to, from.bulge);
 }
 
@@ -94,7 +95,7 @@ export function directionAlong(segment: Segment, parameter: number): Point {
   if (segment.kind === 'line') {
     const dx = segment.to.x - segment.from.x;
     const dy = segment.to.y - segment.from.y;
-    const length = Math.hypot(dx, dy);
+    const length = norm(dx, dy);
     return { x: dx / length, y: dy / length };
   }
   const angle = segment.start + segment.sweep * parameter;
@@ -105,7 +106,7 @@ export function directionAlong(segment: Segment, parameter: number): Point {
 /** The length of a segment, mm. A quarter circle of radius 10 is 15.708. */
 export function segmentLength(segment: Segment): number {
   return segment.kind === 'line'
-    ? Math.hypot(segment.to.x - segment.from.x, segment.to.y - segment.from.y)
+    ? norm(segment.to.x - segment.from.x, segment.to.y - segment.from.y)
     : segment.radius * Math.abs(segment.sweep);
 }
 

@@ -1,4 +1,5 @@
 // Turning, mirroring and moving; starting a contour elsewhere; splitting a segment.
+import { norm } from './norm.js';
 import { nearestOnContour } from './distance.js';
 import { GeometryError } from './errors.js';
 import { reverseVertices } from './make.js';
@@ -66,7 +67,7 @@ export function startContourAt(
     );
   }
   const { x, y } = near.point;
-  const close = (v: Point): boolean => Math.hypot(v.x - x, v.y - y) <= Math.max(coincidentPoints, tolerance);
+  const close = (v: Point): boolean => norm(v.x - x, v.y - y) <= Math.max(coincidentPoints, tolerance);
   if (close(vertexAt(contour, near.segment))) return startContourAt(contour, near.segment);
   if (close(vertexAt(contour, near.segment + 1))) return startContourAt(contour, near.segment + 1);
   return startContourAt(splitSegment(contour, near.segment, near.parameter), near.segment + 1);

@@ -12,12 +12,9 @@ export function nestInputsOf(part: Part): string {
   return digestOf({ features, material, thickness, mirrored });
 }
 
-/**
- * A nest of one copy at the origin, not turned: the cut file of a single part takes the same path as a plate's.
- * @param rowId the row whose part it is
- */
-export function makeNest(rowId: string, part: Part): Nest & { readonly placements: readonly [Placement] } {
-  const placement: Placement = {
+/** The one copy of an unplaced part: at the origin, not turned. */
+export function placementOfOne(rowId: string): Placement {
+  return {
     id: `${rowId}.0`,
     rowId,
     copy: 0,
@@ -26,7 +23,14 @@ export function makeNest(rowId: string, part: Part): Nest & { readonly placement
     mirrored: false,
     locked: false,
   };
-  return { id: `${rowId}.nest`, placements: [placement], inputs: nestInputsOf(part) };
+}
+
+/**
+ * A nest of one copy at the origin, not turned: the cut file of a single part takes the same path as a plate's.
+ * @param rowId the row whose part it is
+ */
+export function makeNest(rowId: string, part: Part): Nest & { readonly placements: readonly [Placement] } {
+  return { id: `${rowId}.nest`, placements: [placementOfOne(rowId)], inputs: nestInputsOf(part) };
 }
 
 /** True when a nest was made from something else than what stands now: shown, never exported, never silently redone. */

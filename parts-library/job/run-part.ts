@@ -24,11 +24,10 @@ import {
   type Staged,
 } from '../model/index.js';
 import { findFamily, listFamilies, type FieldProblem, type ReadValue } from '../parts/index.js';
-import type { Nest } from '../plate/index.js';
 import type { Unit } from '../units/index.js';
 import { createFormat } from './format.js';
 import { readNaming } from './naming.js';
-import { makeNest } from './nests.js';
+import { placementOfOne } from './nests.js';
 import { readProcess, type GivenProcess, type ProcessInput } from './process-choice.js';
 import { settleProcess, type SettledProcess } from './process.js';
 import { provePart } from './prove-part.js';
@@ -72,7 +71,6 @@ export interface Progress {
   readonly read?: ReadValue;
   readonly part?: Part;
   readonly process?: SettledProcess;
-  readonly nest?: Nest;
   readonly plan?: CutPlan;
   readonly figures?: CutFigures;
   readonly print?: PrintSpecs;
@@ -92,7 +90,6 @@ export interface PartValue extends PrintSpecs {
   readonly parameters: ReadValue['parameters'];
   readonly part: Part;
   readonly process: SettledProcess;
-  readonly nest: Nest;
   readonly plan: CutPlan;
   readonly figures: CutFigures;
   readonly area: number;
@@ -171,14 +168,14 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
 
   plan: ({ request, part, process, format }) => {
     if (part === undefined || process === undefined) return {};
-    const nest = makeNest(request.rowId ?? request.family, part);
-    const [placement] = nest.placements;
+    // One unplaced part is a nest of one: its cut file takes the same path as a plate's.
+    const placement = placementOfOne(request.rowId ?? request.family);
     const planned = guarded('plan', undefined, () =>
       planCuts([{ placement, part }], process.settings, format),
     );
     return planned.value === undefined
       ? { findings: planned.findings }
-      : { nest, plan: planned.value, findings: planned.findings };
+      : { plan: planned.value, findings: planned.findings };
   },
 
   estimate: ({ plan }) => (plan === undefined ? {} : { figures: figuresOf(plan) }),
@@ -249,7 +246,7 @@ export function continueRun(progress: Progress, until: StageName = 'print'): Pro
 
 /** What a run has come to: findings sorted and tied to their row, and the value if it is whole. */
 export function resultOf(progress: Progress): PartRun {
-  const { request, done, problems, read, part, process, nest, plan, figures, print } = progress;
+  const { request, done, problems, read, part, process, plan, figures, print } = progress;
   const { family, unit, rowId } = request;
   const findings = sortFindings(
     progress.findings.map((finding) => ({
@@ -265,7 +262,6 @@ export function resultOf(progress: Progress): PartRun {
     read === undefined ||
     part === undefined ||
     process === undefined ||
-    nest === undefined ||
     plan === undefined ||
     figures === undefined ||
     print === undefined
@@ -279,7 +275,6 @@ export function resultOf(progress: Progress): PartRun {
       parameters: read.parameters,
       part,
       process,
-      nest,
       plan,
       figures,
       ...print,

@@ -1,6 +1,7 @@
 // Offsetting contours together by one distance: the polygon engine settles which curves survive, algebra gives their
 // coordinates, and the result is verified; what cannot be proved is tried again with finer chords, then handed out as
 // chords on the scrap side.
+import { norm } from '../norm.js';
 import { GeometryError } from '../errors.js';
 import { findFaults } from '../faults.js';
 import { areaOf, boundsOf, isOutline, signedAreaOf } from '../measure.js';
@@ -211,7 +212,7 @@ function isFilm(vertices: readonly Vertex[], error: number): boolean {
 function perimeterOf(vertices: readonly Vertex[]): number {
   return vertices.reduce((sum, a, i) => {
     const b = vertices[(i + 1) % vertices.length] ?? a;
-    return sum + Math.hypot(b.x - a.x, b.y - a.y);
+    return sum + norm(b.x - a.x, b.y - a.y);
   }, 0);
 }
 

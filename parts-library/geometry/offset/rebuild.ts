@@ -1,4 +1,5 @@
 // Rebuilding: from the runs of a boundary polygon to vertices computed on the exact curves.
+import { norm } from '../norm.js';
 import { curveMeetings, locate } from '../intersect.js';
 import { bulgeOf, directionAlong, pointAlong } from '../segments.js';
 import { negligible } from '../tolerances.js';
@@ -61,7 +62,7 @@ function jointBetween(carriers: readonly Carrier[], from: Node | undefined, to: 
   let best: Point | undefined;
   let nearest = Infinity;
   for (const { point } of curveMeetings(a.curve, b.curve, negligible)) {
-    const distance = Math.hypot(point.x - to.near.x, point.y - to.near.y);
+    const distance = norm(point.x - to.near.x, point.y - to.near.y);
     if (distance < nearest) {
       nearest = distance;
       best = point;
@@ -69,8 +70,8 @@ function jointBetween(carriers: readonly Carrier[], from: Node | undefined, to: 
   }
   const { to: end } = a.curve;
   const { from: start } = b.curve;
-  if (Math.hypot(end.x - start.x, end.y - start.y) <= 2 * negligible) {
-    if (best === undefined || Math.hypot(end.x - to.near.x, end.y - to.near.y) < nearest) best = end;
+  if (norm(end.x - start.x, end.y - start.y) <= 2 * negligible) {
+    if (best === undefined || norm(end.x - to.near.x, end.y - to.near.y) < nearest) best = end;
   }
   return best;
 }
@@ -82,7 +83,7 @@ function jointBetween(carriers: readonly Carrier[], from: Node | undefined, to: 
 function coincide(a: Segment, b: Segment): boolean {
   if (a.kind === 'arc') {
     if (b.kind === 'line') return false;
-    const between = Math.hypot(a.centre.x - b.centre.x, a.centre.y - b.centre.y);
+    const between = norm(a.centre.x - b.centre.x, a.centre.y - b.centre.y);
     return between + Math.abs(a.radius - b.radius) <= 2 * negligible;
   }
   if (b.kind === 'arc') return false;

@@ -1,5 +1,6 @@
 // Tracing: which exact curve each edge of a boundary polygon stands for.
 // Corners that survived the engine are known by their coordinates; an edge between two crossings is found by place.
+import { norm } from '../norm.js';
 import Flatbush from 'flatbush';
 import { locate } from '../intersect.js';
 import { segmentBounds } from '../measure.js';
@@ -56,17 +57,14 @@ export function createTracer(raw: RawOffset): (polygon: WholePolygon) => Traced 
       const beyond = Math.max(0, -t, t - 1) * carrier.length;
       const aside =
         curve.kind === 'arc'
-          ? Math.abs(Math.hypot(p.x - curve.centre.x, p.y - curve.centre.y) - curve.radius)
+          ? Math.abs(norm(p.x - curve.centre.x, p.y - curve.centre.y) - curve.radius)
           : offLine(curve.from, curve.to, p);
       worst = Math.max(worst, aside / slack, beyond / (slack * 4));
     }
     const at = middle(from, to);
     if (curve.kind === 'arc') {
       // Both ends of a diameter are on the circle too: a chord must also be near it in its middle.
-      worst = Math.max(
-        worst,
-        (curve.radius - Math.hypot(at.x - curve.centre.x, at.y - curve.centre.y)) / slack,
-      );
+      worst = Math.max(worst, (curve.radius - norm(at.x - curve.centre.x, at.y - curve.centre.y)) / slack);
     }
     const heading = directionAlong(curve, clamp(locate(curve, at)));
     const forward = heading.x * (to.x - from.x) + heading.y * (to.y - from.y);
@@ -141,7 +139,7 @@ export function createTracer(raw: RawOffset): (polygon: WholePolygon) => Traced 
       const from = { x: frame.originX + fromX * unit, y: frame.originY + fromY * unit };
       const to = { x: frame.originX + toX * unit, y: frame.originY + toY * unit };
       const carrier = label(fromRaw, toRaw, from, to, favourite);
-      const length = Math.hypot(toX - fromX, toY - fromY) * unit;
+      const length = norm(toX - fromX, toY - fromY) * unit;
       const last = runs.at(-1);
       if (last !== undefined && last.carrier === carrier) last.length += length;
       else runs.push({ carrier, start: from, length });
@@ -173,5 +171,5 @@ function middle(a: Point, b: Point): Point {
 function offLine(from: Point, to: Point, p: Point): number {
   const dx = to.x - from.x;
   const dy = to.y - from.y;
-  return Math.abs(dx * (p.y - from.y) - dy * (p.x - from.x)) / Math.hypot(dx, dy);
+  return Math.abs(dx * (p.y - from.y) - dy * (p.x - from.x)) / norm(dx, dy);
 }

@@ -2,6 +2,7 @@
 // three curves pass through one point, is parted at the touches into contours that do not touch themselves.
 // Before: one closed list of exact curves that never crosses itself. After: closed lists that meet each other in points
 // at most; stretches travelled both ways are gone.
+import { norm } from '../norm.js';
 import { intersectSegments } from '../intersect.js';
 import { segmentBounds } from '../measure.js';
 import { pointAlong, segmentLength, segmentsAlong } from '../segments.js';
@@ -35,7 +36,7 @@ export function untangle(built: Rebuilt): Rebuilt[] {
 }
 
 function placeOf(places: Point[], p: Point): number {
-  const known = places.findIndex((q) => Math.hypot(q.x - p.x, q.y - p.y) <= sameplace);
+  const known = places.findIndex((q) => norm(q.x - p.x, q.y - p.y) <= sameplace);
   if (known !== -1) return known;
   places.push({ x: p.x, y: p.y });
   return places.length - 1;
@@ -102,7 +103,7 @@ function middleOf(stretch: Stretch, segments: readonly Segment[]): Point | undef
 }
 
 function near(p: Point | undefined, q: Point | undefined): boolean {
-  return p !== undefined && q !== undefined && Math.hypot(p.x - q.x, p.y - q.y) <= 2 * sameplace;
+  return p !== undefined && q !== undefined && norm(p.x - q.x, p.y - q.y) <= 2 * sameplace;
 }
 
 /** Closed walks that use every stretch once, turning as far left as they can at each place, so that none cross. */

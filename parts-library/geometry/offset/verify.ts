@@ -1,5 +1,6 @@
 // Verification: nothing leaves the offset kernel unproved. Every boundary must keep its distance from the whole source
 // (exactly, segment by segment), and no boundary may be missing (curves left unused and scattered points are asked).
+import { norm } from '../norm.js';
 import { intersectSegments } from '../intersect.js';
 import {
   nearestWithin,
@@ -106,8 +107,8 @@ function cornerNear(source: PackedContours, x: number, y: number, reach: number)
   source.tree.search(x - reach, y - reach, x + reach, y + reach, (j) => {
     const from = source.segments[j]?.from;
     const to = source.segments[j]?.to;
-    if (from !== undefined && Math.hypot(from.x - x, from.y - y) <= reach) found = true;
-    if (to !== undefined && Math.hypot(to.x - x, to.y - y) <= reach) found = true;
+    if (from !== undefined && norm(from.x - x, from.y - y) <= reach) found = true;
+    if (to !== undefined && norm(to.x - x, to.y - y) <= reach) found = true;
     return false;
   });
   return found;

@@ -10,11 +10,32 @@ export interface Lettering {
   readonly missing: readonly string[];
 }
 
-function strokePoints(stroke: string, place: (x: number, y: number) => Point): readonly Point[] {
-  return stroke.split(',').map((pair) => {
-    const [x = 0, y = 0] = pair.split(' ').map(Number);
-    return place(x, y);
-  });
+interface Glyph {
+  readonly advance: number;
+  /** Points of each stroke in the face's own units, from the base line. */
+  readonly strokes: readonly (readonly Point[])[];
+}
+
+const glyphs = new Map<string, Glyph | undefined>();
+
+/** A character's strokes, taken apart once: a label is drawn again at every keystroke. */
+function glyphOf(character: string): Glyph | undefined {
+  if (glyphs.has(character)) return glyphs.get(character);
+  const row = SIMPLEX[character];
+  const glyph =
+    row === undefined
+      ? undefined
+      : {
+          advance: row[0],
+          strokes: row[1].split(';').map((stroke) =>
+            stroke.split(',').map((pair) => {
+              const [x = 0, y = 0] = pair.split(' ').map(Number);
+              return { x, y };
+            }),
+          ),
+        };
+  glyphs.set(character, glyph);
+  return glyph;
 }
 
 /**
@@ -24,22 +45,23 @@ function strokePoints(stroke: string, place: (x: number, y: number) => Point): r
  */
 export function letterText(text: string, centre: Point, height: number): Lettering {
   const scale = height / CAPITAL_HEIGHT;
-  const glyphs = Array.from(text).map((character) => ({ character, glyph: SIMPLEX[character] }));
-  const units = glyphs.reduce((sum, { glyph }) => sum + (glyph?.[0] ?? BLANK_ADVANCE), 0);
+  const letters = Array.from(text).map((character) => ({ character, glyph: glyphOf(character) }));
+  const units = letters.reduce((sum, { glyph }) => sum + (glyph?.advance ?? BLANK_ADVANCE), 0);
   const width = units * scale;
   const strokes: OpenPath[] = [];
   let pen = centre.x - width / 2;
-  for (const { glyph } of glyphs) {
-    for (const stroke of glyph?.[1].split(';') ?? []) {
-      const from = pen;
-      const points = strokePoints(stroke, (x, y) => ({
-        x: from + x * scale,
+  for (const { glyph } of letters) {
+    for (const stroke of glyph?.strokes ?? []) {
+      if (stroke.length < 2) continue;
+      const vertices = stroke.map(({ x, y }) => ({
+        x: pen + x * scale,
         y: centre.y - height / 2 + y * scale,
+        bulge: 0,
       }));
-      if (points.length > 1) strokes.push({ vertices: points.map((point) => ({ ...point, bulge: 0 })) });
+      strokes.push({ vertices });
     }
-    pen += (glyph?.[0] ?? BLANK_ADVANCE) * scale;
+    pen += (glyph?.advance ?? BLANK_ADVANCE) * scale;
   }
-  const missing = glyphs.filter(({ character, glyph }) => glyph === undefined && character.trim() !== '');
+  const missing = letters.filter(({ character, glyph }) => glyph === undefined && character.trim() !== '');
   return { strokes, width, missing: [...new Set(missing.map(({ character }) => character))] };
 }
