@@ -22,7 +22,3 @@ export interface BoltPattern {
   /** Bore of the part that is bolted on. */
   readonly boltedBore?: { readonly diameter: number; readonly plusMinus: number };
 }
-
-/** Words for a pattern's holes, `6 holes M10`. */
-export const patternWords = (pattern: BoltPattern): string =>
-  `${pattern.count} ${pattern.id === 'pattern2' ? 'second-pattern ' : ''}holes for ${pattern.thread.name}`;

@@ -30,7 +30,7 @@ const LARGEST_INTERFERENCE = 0.1;
 /** A turned bore with more clearance than this no longer locates the hub, mm: H7/h6 leaves at most 0.05 here. */
 const LARGEST_LOCATING = 0.1;
 /** Ground off a weld edge per side, mm, within the usual 0.2 to 0.5. */
-const USUAL_GRIND = 0.3;
+export const USUAL_GRIND = 0.3;
 /** Range of perpendicularity that air plasma usually lands in. */
 const USUAL_LEAN = 3;
 

@@ -11,11 +11,9 @@ import {
   type Source,
 } from '../handbook/index.js';
 import type { Finding } from '../model/index.js';
+import { STANDARD_GRAVITY } from '../units/index.js';
 import type { Facts } from './facts.js';
 import { digits, found, judge, percent, quantity } from './findings.js';
-
-/** Standard gravity, NIST SP 811. */
-export const GRAVITY = 9.80665;
 
 export interface PullInput {
   readonly chain: Chain;
@@ -36,7 +34,7 @@ export interface ChainPull {
 
 /** Tyre grip as a torque on the wheel's axle: μ m g r, N·m. */
 export function gripTorque(mass: number, tyreDiameter: number, grip: number): number {
-  return (grip * mass * GRAVITY * tyreDiameter) / 2000;
+  return (grip * mass * STANDARD_GRAVITY * tyreDiameter) / 2000;
 }
 
 /**

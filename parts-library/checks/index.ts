@@ -1,10 +1,10 @@
 // Rules shared by parts: each a pure function from what it judges to findings with numbers and sources.
 export type * from './facts.js';
 export { digits, found, judge, mergeNotChecked, percent, quantity } from './findings.js';
-export { patternWords, type BoltPattern } from './bolt-holes.js';
+export type { BoltPattern } from './bolt-holes.js';
 export { checkBoltLoads, shearPerBolt, type BoltLoad } from './bolt-loads.js';
 export { budgetBoltUp, checkBoltUp, type BoltUpBudget } from './bolt-up.js';
-export { checkBoreFit, type BoreInput } from './bore-fit.js';
+export { checkBoreFit, USUAL_GRIND, type BoreInput } from './bore-fit.js';
 export { checkHubSteel, checkMaterialCaution, checkUse, type PartUse } from './cautions.js';
 export {
   chainPull,

@@ -9,21 +9,10 @@ import {
   type Contour,
   type Point,
 } from '../geometry/index.js';
-import type { Source } from '../handbook/index.js';
+import { goodWeb, minWeb } from '../handbook/index.js';
 import { isMark, outlineOf, type Finding, type Hole, type Part } from '../model/index.js';
 import type { Facts } from './facts.js';
 import { digits, found, judge, quantity } from './findings.js';
-
-const LEAST_WEB: Source = {
-  title: 'Web between holes, and from hole to edge',
-  where: 'at least one thickness and 3 mm; below it heat takes the metal away',
-  certainty: 'common practice',
-};
-const WANTED_WEB: Source = {
-  title: 'Plasma design guideline',
-  where: 'hole to hole and hole to edge at least 1.5 thicknesses, a contract manufacturer’s published table',
-  certainty: 'published',
-};
 
 interface Hollow {
   readonly id: string;
@@ -103,8 +92,10 @@ function hollowsOf(part: Part): readonly Hollow[] {
 /** The thinnest web of the part, exactly, against one and one and a half thicknesses. */
 export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
   const hollows = hollowsOf(part);
-  const least = Math.max(part.thickness, 3);
-  const wanted = Math.max(1.5 * part.thickness, 3);
+  const least = minWeb(part.thickness);
+  const good = goodWeb(part.thickness);
+  // On thin sheet 1.5 thicknesses are less than the least web.
+  const wanted = good.value > least.value ? good : least;
   let thinnest: { readonly a: Hollow; readonly b: Hollow; readonly gap: Web } | undefined;
   for (const [index, a] of hollows.entries()) {
     for (const b of hollows.slice(index + 1)) {
@@ -116,9 +107,10 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
   const { a, b, gap } = thinnest;
   const level = judge(
     ['stop', gap.distance <= 0],
-    ['caution', gap.distance < least],
-    ['note', gap.distance < wanted],
+    ['caution', gap.distance < least.value],
+    ['note', gap.distance < wanted.value],
   );
+  const limit = level === 'note' || level === 'pass' ? wanted : least;
   return [
     found({
       code: 'web',
@@ -131,12 +123,12 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
           : `Thinnest web ${facts.format.length(gap.distance)}, between ${b.name} and ${a.name}`,
       says:
         level === 'pass'
-          ? `Wanted at least ${facts.format.length(wanted)}.`
-          : `At least ${facts.format.length(least)} (one thickness), better ${facts.format.length(wanted)}. A larger outside, smaller holes, or fewer of them would do.`,
+          ? `Wanted at least ${facts.format.length(wanted.value)}.`
+          : `At least ${facts.format.length(least.value)} (one thickness), better ${facts.format.length(wanted.value)}. A larger outside, smaller holes, or fewer of them would do.`,
       value: quantity(gap.distance, 'mm'),
-      limit: quantity(level === 'note' || level === 'pass' ? wanted : least, 'mm'),
-      formula: `exact distance ${digits(gap.distance)}; max(1 × ${digits(part.thickness)}, 3) = ${digits(least)}, 1.5 × ${digits(part.thickness)} = ${digits(1.5 * part.thickness)}`,
-      source: level === 'note' || level === 'pass' ? WANTED_WEB : LEAST_WEB,
+      limit: quantity(limit.value, 'mm'),
+      formula: `exact distance ${digits(gap.distance)}; max(1 × ${digits(part.thickness)}, 3) = ${digits(least.value)}, 1.5 × ${digits(part.thickness)} = ${digits(good.value)}`,
+      source: limit.source,
     }),
   ];
 }

@@ -67,6 +67,3 @@ const SEVERITY: Readonly<Record<Level, number>> = { stop: 0, caution: 1, note: 2
 export function sortFindings(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort((a, b) => SEVERITY[a.level] - SEVERITY[b.level]);
 }
-
-export const hasStop = (findings: readonly Finding[]): boolean =>
-  findings.some((finding) => finding.level === 'stop');

@@ -1,5 +1,5 @@
 // What is done to an adapter plate after the torch, in order.
-import type { Facts } from '../../checks/index.js';
+import { USUAL_GRIND, type Facts } from '../../checks/index.js';
 import type { Part, ShopStep } from '../../model/index.js';
 import type { AdapterPlate } from './parameters.js';
 import { resolve } from './resolve.js';
@@ -8,9 +8,6 @@ import { weldLegOf } from './weld.js';
 /** Pilot drilled on a punch mark before a larger drill, mm, and the drill from which it helps; common practice. */
 const HAND_PILOT = 4;
 const PILOTED_FROM = 7;
-
-/** Ground off a weld edge, per side, mm: 0.2 to 0.5 is usual; from memory of the trade. */
-const USUAL_GRIND = 0.3;
 
 export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): readonly ShopStep[] {
   const answer = resolve(p);
