@@ -1,11 +1,14 @@
 // Starts the bench: loads the job that the address names, and shows it.
-import { render, type ComponentChild } from 'preact';
+import { options, render, type ComponentChild } from 'preact';
 import { startingShop, type ShopFacts } from '../parts-library/job/index.js';
 import { App } from './app.js';
 import { FirstJob } from './sheet/first-job.js';
 import { loadJob, loadLastJob, loadShop, makeDemoJob, makeJob, putJob, type Loaded } from './state/api.js';
 import { createBench } from './state/bench.js';
+import { renderInNextFrame } from './state/next-frame.js';
 import { followRoute, writeRoute } from './state/route.js';
+
+options.debounceRendering = renderInNextFrame;
 
 const route = followRoute();
 

@@ -31,7 +31,7 @@ function applyShape(element: Path | Text, before: Shape | undefined, after: Shap
   let changed = false;
   for (const [name, value] of Object.entries(after.attributes)) {
     if (before?.attributes[name] === value) continue;
-    element.attr(name, value);
+    element.node.setAttribute(name, value);
     changed = true;
   }
   if (after.tag === 'text' && before?.content !== after.content) {

@@ -21,6 +21,7 @@ import { createEdits, type Edits } from './edits.js';
 import { createEntries, type Entries } from './entries.js';
 import { createFieldView, fieldApplies, type FieldView } from './field-views.js';
 import { createLastReading } from './last-reading.js';
+import { followInNextFrame } from './next-frame.js';
 import { createPrint, type Print } from './print.js';
 import { nameNewRow } from './new-row.js';
 import { writeRoute, type Route } from './route.js';
@@ -104,22 +105,33 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
   const views = new Map<string, ReadonlySignal<FieldView | undefined>>();
   const fieldOf = (path: string | undefined): Field | undefined =>
     family.value?.fields.find((field) => field.path === path);
+  // Views wait for the next picture, as the components that show them do.
+  const entered = followInNextFrame(
+    computed(() => ({
+      parameters: row.value?.parameters ?? {},
+      understood: print.understood.value,
+      drafts: entries.drafts.value,
+      problems: print.problems.value,
+      derived: print.derived.value,
+      unit: job.value.unit,
+    })),
+  );
   const viewOf = (path: string): ReadonlySignal<FieldView | undefined> => {
     const known = views.get(path);
     if (known !== undefined) return known;
     const made = createFieldView(() => {
       const field = fieldOf(path);
-      return field === undefined
-        ? undefined
-        : {
-            field,
-            entered: row.value?.parameters ?? {},
-            understood: print.understood.value,
-            draft: entries.drafts.value[path],
-            problem: print.problems.value[path],
-            derived: print.derived.value,
-            unit: job.value.unit,
-          };
+      if (field === undefined) return undefined;
+      const { parameters, understood, drafts, problems, derived, unit } = entered.value.value;
+      return {
+        field,
+        entered: parameters,
+        understood,
+        draft: drafts[path],
+        problem: problems[path],
+        derived,
+        unit,
+      };
     });
     views.set(path, made);
     return made;
@@ -234,6 +246,8 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
       }),
     stop: () => {
       stopFollowing();
+      entered.stop();
+      print.stop();
       saver.stop();
     },
   };

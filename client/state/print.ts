@@ -11,6 +11,7 @@ import {
   type Job,
   type PartRun,
   type PartValue,
+  type Progress,
   type Row,
   type ShopFacts,
 } from '../../parts-library/job/index.js';
@@ -18,6 +19,7 @@ import type { Family } from '../../parts-library/parts/index.js';
 import type { Derived, Finding, Format, JsonObject, Level } from '../../parts-library/model/index.js';
 import type { Entries } from './entries.js';
 import type { LastReading } from './last-reading.js';
+import { followInNextFrame } from './next-frame.js';
 import { sameData, steady, steadyList } from './steady.js';
 
 export interface NumberedNote {
@@ -52,22 +54,37 @@ export interface Print {
   /** The room that the drawing has, CSS pixels. */
   readonly room: Signal<Room>;
   readonly drawing: ReadonlySignal<DisplayList | undefined>;
+  readonly stop: () => void;
 }
 
-/** A run, and its parameters as read with starting values filled in. */
-interface RowRun {
-  readonly run: PartRun;
+/** A row taken as far as its print; what the torch does comes after. */
+interface Sketch {
+  readonly rowId: string;
+  readonly progress: Progress;
+  /** Parameters as read, starting values filled in. */
   readonly understood: JsonObject;
 }
 
-/** Runs a row through the one-part flow, with the job's choice for the plate that it turns out to need. */
-function runRow(job: Job, row: Row, shop: ShopFacts, lastReading: LastReading): RowRun {
+/** Runs a row up to its print, with the job's choice for the plate that it turns out to need. */
+function sketchRow(job: Job, row: Row, shop: ShopFacts, lastReading: LastReading): Sketch {
   const begun = lastReading.find(job, row) ?? startRun(requestForRow(job, row), shop);
   const drawn = continueRun(begun, 'draw');
   const { part } = drawn;
   const chosen = part === undefined ? undefined : requestForRow(job, row, part);
-  const whole = continueRun(chosen?.process === undefined ? drawn : startRun(chosen, shop));
-  return { run: resultOf(whole), understood: whole.read?.parameters ?? row.parameters };
+  const progress = continueRun(chosen?.process === undefined ? drawn : startRun(chosen, shop), 'print');
+  return { rowId: row.id, progress, understood: progress.read?.parameters ?? row.parameters };
+}
+
+/** A sketch taken to its end, and what was found on the way from there. */
+interface Whole {
+  readonly rowId: string;
+  readonly run: PartRun;
+  readonly added: readonly Finding[];
+}
+
+function finish({ rowId, progress }: Sketch): Whole {
+  const done = continueRun(progress);
+  return { rowId, run: resultOf(done), added: done.findings.slice(progress.findings.length) };
 }
 
 /** A part that cannot be drawn, as problems of the fields that would mend it. */
@@ -98,23 +115,35 @@ export function createPrint(from: {
   const unit = computed(() => job.value.unit);
   const choices = computed(() => job.value.choices);
 
-  const ran = computed(() => {
+  const sketch = computed(() => {
     const current = row.value;
     return current === undefined
       ? undefined
-      : runRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop, lastReading);
+      : sketchRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop, lastReading);
   });
 
-  const run = computed(() => ran.value?.run);
+  // The drawing follows every keystroke; the cut and all words about it come with the next picture.
+  const followed = followInNextFrame(sketch);
+  const whole = computed(() =>
+    followed.value.value === undefined ? undefined : finish(followed.value.value),
+  );
+  const run = computed(() => whole.value?.run);
 
-  let kept: { readonly rowId: string; readonly run: PartRun } | undefined;
+  let kept: Whole | undefined;
   const good = computed(() => {
-    const current = run.value;
-    const rowId = row.value?.id ?? '';
-    if (current?.value !== undefined) kept = { rowId, run: current };
-    return kept?.rowId === rowId ? kept.run : undefined;
+    if (whole.value?.run.value !== undefined) kept = whole.value;
+    return kept?.rowId === row.value?.id ? kept?.run : undefined;
   });
   const goodValue = computed((): PartValue | undefined => good.value?.value);
+
+  /** What the plan found, until it finds something else: balloons do not vanish while a number is typed. */
+  const planFindings = steady(() => whole.value?.added ?? [], sameData);
+
+  let keptSketch: Sketch | undefined;
+  const goodSketch = computed(() => {
+    if (sketch.value?.progress.print !== undefined) keptSketch = sketch.value;
+    return keptSketch?.rowId === row.value?.id ? keptSketch : undefined;
+  });
 
   const problems = computed(() => ({ ...drawProblems(run.value), ...entries.problems.value }));
 
@@ -123,7 +152,7 @@ export function createPrint(from: {
 
   return {
     run,
-    understood: computed(() => ran.value?.understood ?? {}),
+    understood: computed(() => sketch.value?.understood ?? {}),
     good,
     problems,
     room,
@@ -151,20 +180,15 @@ export function createPrint(from: {
     derived: steadyList(() => goodValue.value?.derived ?? []),
     format: computed(() => createFormat(unit.value)),
     drawing: computed(() => {
-      const value = goodValue.value;
+      const progress = goodSketch.value?.progress;
       const size = room.value;
-      if (value === undefined || good.value === undefined || size.width === 0 || size.height === 0)
-        return undefined;
-      const { part, dimensions, ghosts } = value;
-      return drawPrint({
-        part,
-        dimensions,
-        ghosts,
-        findings: good.value.findings,
-        size,
-        frame: 'drawing',
-        unit: unit.value,
-      });
+      if (progress?.part === undefined || progress.print === undefined) return undefined;
+      if (size.width === 0 || size.height === 0) return undefined;
+      const { part, print } = progress;
+      const { findings } = resultOf({ ...progress, findings: [...progress.findings, ...planFindings.value] });
+      const { dimensions, ghosts } = print;
+      return drawPrint({ part, dimensions, ghosts, findings, size, frame: 'drawing', unit: unit.value });
     }),
+    stop: followed.stop,
   };
 }

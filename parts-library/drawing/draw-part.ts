@@ -10,7 +10,7 @@ import {
   GHOST,
   makeOccupancy,
   SOLID,
-  sumRows,
+  fillMetal,
   type Placing,
 } from './occupancy.js';
 import { circlePath, piecesOf, type Piece } from './pieces.js';
@@ -70,7 +70,7 @@ export function makeDesk(
     addPieces(grid, cross, IN_PLACE, SOLID);
   }
   addMetal(grid, scene.contours, placing);
-  sumRows(grid);
+  fillMetal(grid);
   return { scene, placing, style, grid, area };
 }
 

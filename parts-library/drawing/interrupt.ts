@@ -2,11 +2,14 @@
 import { norm } from '../geometry/index.js';
 import { boxOfCorners, growBox, type Box } from './boxes.js';
 import type { DisplayItem, PathCommand, Stroke } from './display-list.js';
-import { arcCovers, boundsOfPiece, piecesOf, type ArcPiece, type Piece } from './pieces.js';
+import { arcCovers, piecesOf, type ArcPiece, type Piece } from './pieces.js';
 import { roundPath } from './to-sheet.js';
 
 /** Share of a piece from its start to its end, 0 to 1. */
 type Interval = readonly [from: number, to: number];
+
+/** A piece from end to end. */
+const WHOLE: Interval = [0, 1];
 
 const pointAt = (piece: Piece, t: number): readonly [number, number] => {
   if (piece.kind === 'line') {
@@ -97,15 +100,41 @@ function roughBounds(path: readonly PathCommand[]): Bounds {
   return { minX, minY, maxX, maxY };
 }
 
-/** Whether a piece comes near a box; a line without making a box of its own, since a weld has a hundred ticks. */
+/**
+ * Whether a piece may come near a box, without making a box of its own, since a weld has a hundred ticks: a line by
+ * its upright box, an arc by the ring that it lies on.
+ */
 function isNear(piece: Piece, box: Box): boolean {
-  if (piece.kind !== 'line') return !apart(boundsOfPiece(piece), box);
-  return (
-    Math.max(piece.x1, piece.x2) >= box.minX &&
-    Math.min(piece.x1, piece.x2) <= box.maxX &&
-    Math.max(piece.y1, piece.y2) >= box.minY &&
-    Math.min(piece.y1, piece.y2) <= box.maxY
-  );
+  if (piece.kind === 'line') {
+    return (
+      Math.max(piece.x1, piece.x2) >= box.minX &&
+      Math.min(piece.x1, piece.x2) <= box.maxX &&
+      Math.max(piece.y1, piece.y2) >= box.minY &&
+      Math.min(piece.y1, piece.y2) <= box.maxY
+    );
+  }
+  const left = box.minX - piece.x;
+  const right = box.maxX - piece.x;
+  const top = box.minY - piece.y;
+  const bottom = box.maxY - piece.y;
+  const nearX = Math.max(0, left, -right);
+  const nearY = Math.max(0, top, -bottom);
+  const farX = Math.max(-left, right);
+  const farY = Math.max(-top, bottom);
+  const squared = piece.radius ** 2;
+  return nearX ** 2 + nearY ** 2 <= squared && farX ** 2 + farY ** 2 >= squared;
+}
+
+/** What the boxes leave of a piece; undefined when they leave all of it. */
+function leftOf(piece: Piece, boxes: readonly Box[]): readonly Interval[] | undefined {
+  let intervals: readonly Interval[] | undefined;
+  for (const box of boxes) {
+    if (isNear(piece, box)) {
+      intervals = (intervals ?? [WHOLE]).flatMap((one) => outside(piece, one, box));
+    }
+  }
+  const [only] = intervals ?? [];
+  return intervals?.length === 1 && only?.[0] === 0 && only[1] === 1 ? undefined : intervals;
 }
 
 function interrupt(stroke: Stroke, allBoxes: readonly Box[]): Stroke {
@@ -113,27 +142,20 @@ function interrupt(stroke: Stroke, allBoxes: readonly Box[]): Stroke {
   const boxes = allBoxes.filter((box) => !apart(box, rough));
   if (boxes.length === 0) return stroke;
   const pieces = piecesOf(stroke.path);
-  if (!pieces.some((piece) => boxes.some((box) => isNear(piece, box)))) return stroke;
-  let cut = false;
+  const left = pieces.map((piece) => leftOf(piece, boxes));
+  if (left.every((intervals) => intervals === undefined)) return stroke;
   const path = pieces.flatMap((piece, i) => {
-    let intervals: readonly Interval[] = [[0, 1]];
-    for (const box of boxes) {
-      if (isNear(piece, box)) intervals = intervals.flatMap((one) => outside(piece, one, box));
-    }
-    const [only] = intervals;
-    if (intervals.length === 1 && only?.[0] === 0 && only[1] === 1) {
-      // Uncut pieces of one run stay joined, so that their dashes run on.
-      const [move, ...rest] = pathOf(piece, [0, 1]);
-      const before = pieces[i - 1];
-      const [endX, endY] = before === undefined ? [NaN, NaN] : pointAt(before, 1);
-      const [x, y] = pointAt(piece, 0);
-      const joined = norm(endX - x, endY - y) < 1e-3;
-      return move === undefined || joined ? rest : [move, ...rest];
-    }
-    cut = true;
-    return intervals.flatMap((one) => pathOf(piece, one));
+    const intervals = left[i];
+    if (intervals !== undefined) return intervals.flatMap((one) => pathOf(piece, one));
+    // Uncut pieces of one run stay joined, so that their dashes run on.
+    const [move, ...rest] = pathOf(piece, WHOLE);
+    const before = pieces[i - 1];
+    const [endX, endY] = before === undefined ? [NaN, NaN] : pointAt(before, 1);
+    const [x, y] = pointAt(piece, 0);
+    const joined = norm(endX - x, endY - y) < 1e-3;
+    return move === undefined || joined ? rest : [move, ...rest];
   });
-  return cut ? { ...stroke, path: roundPath(path) } : stroke;
+  return { ...stroke, path: roundPath(path) };
 }
 
 const YIELDING: ReadonlySet<string> = new Set(['ghost', 'centre', 'weld']);

@@ -24,8 +24,8 @@ export interface Option {
  * of them are never worked out.
  */
 export interface Options {
-  readonly count: number;
-  readonly floor: (index: number) => number;
+  /** A floor under the cost of each option. */
+  readonly floors: ArrayLike<number>;
   /**
    * The option, if it costs less than `below`; else a better floor under its cost, Infinity where the label cannot
    * stand at all: on an outline, off the sheet.
@@ -44,17 +44,16 @@ export interface Label {
 export function listOptions(options: readonly Option[]): Options {
   const sorted = options.toSorted((a, b) => a.cost - b.cost);
   return {
-    count: sorted.length,
-    floor: (i) => sorted[i]?.cost ?? Infinity,
+    floors: sorted.map(({ cost }) => cost),
     at: (i) => sorted[i] ?? Infinity,
   };
 }
 
 /** Two sets of options, the second only looked at after the first. */
 export const moreOptions = (first: Options, second: Options): Options => ({
-  count: first.count + second.count,
-  floor: (i) => (i < first.count ? 0 : second.floor(i - first.count)),
-  at: (i, below) => (i < first.count ? first.at(i, below) : second.at(i - first.count, below)),
+  floors: [...Array.from(first.floors, () => 0), ...Array.from(second.floors)],
+  at: (i, below) =>
+    i < first.floors.length ? first.at(i, below) : second.at(i - first.floors.length, below),
 });
 
 export interface Arrangement {
@@ -128,8 +127,9 @@ export function arrange(labels: readonly Label[]): Arrangement {
         bestCost = now;
       }
     }
-    for (let index = 0; index < label.options.count; index++) {
-      if (label.options.floor(index) >= bestCost) break;
+    const { floors } = label.options;
+    for (let index = 0; index < floors.length; index++) {
+      if ((floors[index] ?? Infinity) >= bestCost) break;
       const candidate = candidateOf(label, known, index, bestCost);
       if (candidate === null || candidate === before || candidate.option.cost >= bestCost) continue;
       const cost = costAmong(candidate, i, bestCost);

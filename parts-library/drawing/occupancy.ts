@@ -1,45 +1,57 @@
-// What already stands on the drawing area: a grid of cells with the heaviest line in each, summed along its rows.
+// What already stands on the drawing area: a grid of cells with the heaviest line in each, one bit for each cell and content.
 import { norm } from '../geometry/index.js';
 import type { Box } from './boxes.js';
 import type { Piece } from './pieces.js';
 
 /** What a cell holds, lightest first. */
-export const EMPTY = 0;
 export const METAL = 1;
 export const CENTRE = 2;
 export const GHOST = 3;
 export const SOLID = 4;
 
-export type Content = typeof EMPTY | typeof METAL | typeof CENTRE | typeof GHOST | typeof SOLID;
+export type Content = typeof METAL | typeof CENTRE | typeof GHOST | typeof SOLID;
 
-/** How much a text minds a cell; nothing may stand on a solid one. */
-const WEIGHT = Int32Array.of(0, 1, 8, 12, 100_000);
-const FORBIDDEN = 100_000;
+/** Contents that have a plane of bits each, and one plane more for the edges of the metal. */
+const PLANES = 5;
+const EDGES = 4;
 
-/** Set in a cell while metal is filled in: an edge of the metal passes just left of it. */
-const EDGE = 0x80;
+/** How much a text minds a cell of metal, a centre line, a ghost; nothing may stand on a solid one. */
+const METAL_WEIGHT = 1;
+const CENTRE_WEIGHT = 8;
+const GHOST_WEIGHT = 12;
 
 export interface Occupancy {
   readonly cell: number;
   readonly columns: number;
   readonly rows: number;
-  readonly cells: Uint8Array;
-  /** Weight of all cells to the left of each in its row. */
-  readonly sums: Int32Array;
+  /** Words of 32 cells in a row. */
+  readonly words: number;
+  /**
+   * One bit for each cell and plane; the planes of a word stand together. Bits make the grid small enough to be
+   * filled and read anew for every drawing.
+   */
+  readonly bits: Int32Array;
 }
 
 /** An empty grid over a sheet of this size. */
 export function makeOccupancy(width: number, height: number, cell: number): Occupancy {
   const columns = Math.ceil(width / cell) + 1;
   const rows = Math.ceil(height / cell) + 1;
-  return {
-    cell,
-    columns,
-    rows,
-    cells: new Uint8Array(columns * rows),
-    sums: new Int32Array((columns + 1) * rows),
-  };
+  const words = (columns + 31) >> 5;
+  return { cell, columns, rows, words, bits: new Int32Array(words * rows * PLANES) };
 }
+
+/** Where the planes of the word that holds a cell begin. */
+const wordAt = (grid: Occupancy, column: number, row: number): number =>
+  (row * grid.words + (column >> 5)) * PLANES;
+
+/** True when an outline passes the cell. */
+export const isSolid = (grid: Occupancy, column: number, row: number): boolean =>
+  column >= 0 &&
+  row >= 0 &&
+  column < grid.columns &&
+  row < grid.rows &&
+  (((grid.bits[wordAt(grid, column, row) + SOLID - 1] ?? 0) >>> (column & 31)) & 1) === 1;
 
 /** Turns a piece at full size into places on the sheet: scaled, then moved. */
 export interface Placing {
@@ -52,8 +64,8 @@ function put(grid: Occupancy, x: number, y: number, content: Content): void {
   const column = Math.floor(x / grid.cell);
   const row = Math.floor(y / grid.cell);
   if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) return;
-  const i = row * grid.columns + column;
-  if ((grid.cells[i] ?? 0) < content) grid.cells[i] = content;
+  const i = wordAt(grid, column, row) + content - 1;
+  grid.bits[i] = (grid.bits[i] ?? 0) | (1 << (column & 31));
 }
 
 /** Marks every cell that a line passes; samples stand half a cell apart. */
@@ -93,11 +105,11 @@ export function addPieces(
 }
 
 /**
- * Notes the edges of the metal, given as points x, y, x, y… of closed contours at full size. `sumRows` fills
- * between them (even-odd); call it once, after everything is in.
+ * Notes the edges of the metal, given as points x, y, x, y… of closed contours at full size. `fillMetal`
+ * fills between them (even-odd); call it once, after everything is in.
  */
 export function addMetal(grid: Occupancy, contours: readonly Float64Array[], placing: Placing): void {
-  const { cell, columns, rows, cells } = grid;
+  const { cell, columns, rows, bits } = grid;
   const scale = placing.scale / cell;
   const left = placing.x / cell;
   const top = placing.y / cell - 0.5;
@@ -111,45 +123,67 @@ export function addMetal(grid: Occupancy, contours: readonly Float64Array[], pla
       const last = Math.min(rows - 1, Math.ceil(Math.max(y1, y2)) - 1);
       for (let row = Math.max(0, Math.ceil(Math.min(y1, y2))); row <= last; row++) {
         const column = Math.round(x1 + ((row - y1) * (x2 - x1)) / (y2 - y1));
-        const at = row * columns + Math.min(columns - 1, Math.max(0, column));
-        cells[at] = (cells[at] ?? 0) ^ EDGE;
+        const held = Math.min(columns - 1, Math.max(0, column));
+        const at = wordAt(grid, held, row) + EDGES;
+        bits[at] = (bits[at] ?? 0) ^ (1 << (held & 31));
       }
     }
   }
 }
 
-/** Fills the metal in and sums every row. */
-export function sumRows({ columns, rows, cells, sums }: Occupancy): void {
-  let i = 0;
-  let j = 0;
+/** Fills the metal in, and leaves in each cell only the heaviest of what it holds. */
+export function fillMetal({ words, rows, bits }: Occupancy): void {
+  let at = 0;
   for (let row = 0; row < rows; row++) {
-    let inside = false;
-    let sum = 0;
-    for (let column = 0; column < columns; column++, i++, j++) {
-      let content = cells[i] ?? 0;
-      if ((content & EDGE) !== 0) {
-        inside = !inside;
-        content &= ~EDGE;
-        cells[i] = content;
-      }
-      if (inside && content === EMPTY) {
-        content = METAL;
-        cells[i] = METAL;
-      }
-      sums[j] = sum;
-      sum += WEIGHT[content] ?? 0;
+    let inside = 0;
+    for (let word = 0; word < words; word++, at += PLANES) {
+      // Every bit becomes the parity of the edges up to it: even-odd filling of 32 cells at once.
+      let metal = bits[at + EDGES] ?? 0;
+      metal ^= metal << 1;
+      metal ^= metal << 2;
+      metal ^= metal << 4;
+      metal ^= metal << 8;
+      metal ^= metal << 16;
+      metal ^= inside;
+      inside = metal >> 31;
+      const solid = bits[at + SOLID - 1] ?? 0;
+      const ghost = bits[at + GHOST - 1] ?? 0;
+      const centre = bits[at + CENTRE - 1] ?? 0;
+      bits[at + GHOST - 1] = ghost & ~solid;
+      bits[at + CENTRE - 1] = centre & ~(solid | ghost);
+      bits[at + METAL - 1] = metal & ~(solid | ghost | centre);
     }
-    sums[j] = sum;
-    j++;
   }
 }
 
-/** Weights of the cells of one row from one column to another, both included. */
-function weighRow({ columns, sums }: Occupancy, row: number, from: number, to: number): number {
-  const start = row * (columns + 1);
+/** Bits set in a word (Warren, Hacker's Delight, 2nd ed., figure 5-2). */
+function countBits(word: number): number {
+  let x = word - ((word >>> 1) & 0x55555555);
+  x = (x & 0x33333333) + ((x >>> 2) & 0x33333333);
+  x = (x + (x >>> 4)) & 0x0f0f0f0f;
+  return Math.imul(x, 0x01010101) >>> 24;
+}
+
+/** Weights of the cells of one row from one column to another, both included; Infinity over a solid one. */
+function weighRow(grid: Occupancy, row: number, from: number, to: number): number {
+  const { columns, bits } = grid;
   const first = Math.max(0, from);
-  const end = Math.min(columns, to + 1);
-  return end <= first ? 0 : (sums[start + end] ?? 0) - (sums[start + first] ?? 0);
+  const last = Math.min(columns - 1, to);
+  if (last < first) return 0;
+  let sum = 0;
+  let at = wordAt(grid, first, row);
+  const end = wordAt(grid, last, row);
+  let mask = -1 << (first & 31);
+  for (; at <= end; at += PLANES) {
+    if (at === end) mask &= -1 >>> (31 - (last & 31));
+    if (((bits[at + SOLID - 1] ?? 0) & mask) !== 0) return Infinity;
+    sum +=
+      GHOST_WEIGHT * countBits((bits[at + GHOST - 1] ?? 0) & mask) +
+      CENTRE_WEIGHT * countBits((bits[at + CENTRE - 1] ?? 0) & mask) +
+      METAL_WEIGHT * countBits((bits[at + METAL - 1] ?? 0) & mask);
+    mask = -1;
+  }
+  return sum;
 }
 
 /**
@@ -168,10 +202,10 @@ export function costOfRectangle(
   const right = Math.floor(maxX / cell + 0.25);
   const bottom = Math.min(grid.rows - 1, Math.floor(maxY / cell + 0.25));
   let sum = 0;
-  for (let row = Math.max(0, Math.floor(minY / cell - 0.25)); row <= bottom && sum < FORBIDDEN; row++) {
+  for (let row = Math.max(0, Math.floor(minY / cell - 0.25)); row <= bottom && sum < Infinity; row++) {
     sum += weighRow(grid, row, left, right);
   }
-  return sum < FORBIDDEN ? sum : Infinity;
+  return sum;
 }
 
 /** Left and right ends of a turned box within a band of rows, or null when it does not reach the band. */
@@ -216,16 +250,12 @@ export function costOfBox(grid: Occupancy, box: Box): number {
   const spare = cell / 4;
   const bottom = Math.min(grid.rows - 1, Math.floor((box.maxY + spare) / cell));
   let sum = 0;
-  for (
-    let row = Math.max(0, Math.floor((box.minY - spare) / cell));
-    row <= bottom && sum < FORBIDDEN;
-    row++
-  ) {
+  for (let row = Math.max(0, Math.floor((box.minY - spare) / cell)); row <= bottom && sum < Infinity; row++) {
     const span = spanInBand(box, row * cell - spare, (row + 1) * cell + spare);
     if (span === null) continue;
     sum += weighRow(grid, row, Math.floor((span[0] - spare) / cell), Math.floor((span[1] + spare) / cell));
   }
-  return sum < FORBIDDEN ? sum : Infinity;
+  return sum;
 }
 
 /** What a segment meets on its way. */
@@ -238,7 +268,7 @@ export interface Walk {
 
 /** Follows a segment from cell to cell. */
 export function walk(grid: Occupancy, x1: number, y1: number, x2: number, y2: number): Walk {
-  const { cell, columns, rows, cells } = grid;
+  const { cell } = grid;
   const length = norm(x2 - x1, y2 - y1);
   const steps = Math.max(1, Math.ceil(length / cell));
   const dx = (x2 - x1) / steps / cell;
@@ -251,8 +281,7 @@ export function walk(grid: Occupancy, x1: number, y1: number, x2: number, y2: nu
   for (let i = 0; i <= steps; i++) {
     const column = Math.floor(x);
     const row = Math.floor(y);
-    const hit =
-      column >= 0 && row >= 0 && column < columns && row < rows && cells[row * columns + column] === SOLID;
+    const hit = isSolid(grid, column, row);
     if (hit && !inside) crossings++;
     if (hit && lead === i) lead++;
     inside = hit;

@@ -243,8 +243,7 @@ export function angleOptions(desk: Desk, words: Words, dimension: AngularDimensi
     )
     .toSorted((a, b) => a.floor - b.floor);
   return {
-    count: steps.length,
-    floor: (index) => steps[index]?.floor ?? Infinity,
+    floors: steps.map(({ floor }) => floor),
     at: (index, below) => {
       const step = steps[index];
       return step === undefined

@@ -44,6 +44,7 @@ const PLACES = [
     DIRECTIONS.map(({ ux, uy }) => ({ ux, uy, away, floor: away * COST_OF_DISTANCE })),
   ),
 ].toSorted((a, b) => a.floor - b.floor);
+const FLOORS = Float64Array.from(PLACES, ({ floor }) => floor);
 
 /** All options of one balloon; none for a finding that points nowhere. */
 export function balloonOptions(desk: Desk, { number, finding }: Numbered): Options {
@@ -96,5 +97,5 @@ export function balloonOptions(desk: Desk, { number, finding }: Numbered): Optio
       draw,
     };
   };
-  return { count: PLACES.length, floor: (index) => PLACES[index]?.floor ?? Infinity, at };
+  return { floors: FLOORS, at };
 }

@@ -52,11 +52,12 @@ export interface LeaderPlan {
     readonly natural: boolean;
     readonly floor: number;
   }[];
+  readonly floors: Float64Array;
 }
 
 /** A plan for tips that cost this much, cheapest first; without steep tips there is one side to each. */
 export function planLeaders(tipCosts: readonly number[], steep: boolean): LeaderPlan {
-  const steps = tipCosts.flatMap((tipCost, tip) =>
+  const unsorted = tipCosts.flatMap((tipCost, tip) =>
     LENGTHS.flatMap((length) =>
       (steep ? [true, false] : [true]).map((natural) => ({
         tip,
@@ -66,7 +67,8 @@ export function planLeaders(tipCosts: readonly number[], steep: boolean): Leader
       })),
     ),
   );
-  return { steps: steps.toSorted((a, b) => a.floor - b.floor) };
+  const steps = unsorted.toSorted((a, b) => a.floor - b.floor);
+  return { steps, floors: Float64Array.from(steps, ({ floor }) => floor) };
 }
 
 /** What a set of leaders belongs to and how it ends. */
@@ -162,11 +164,10 @@ export function leaderOptions(
   desk: Desk,
   leader: LeaderText,
   tips: readonly (Tip | undefined)[],
-  { steps }: LeaderPlan,
+  { steps, floors }: LeaderPlan,
 ): Options {
   return {
-    count: steps.length,
-    floor: (index) => steps[index]?.floor ?? Infinity,
+    floors,
     at: (index, below) => {
       const step = steps[index];
       const tip = step === undefined ? undefined : tips[step.tip];

@@ -132,8 +132,7 @@ export function linearOptions(desk: Desk, words: Words, dimension: LinearDimensi
     })
     .toSorted((a, b) => a.floor - b.floor);
   return {
-    count: steps.length,
-    floor: (index) => steps[index]?.floor ?? Infinity,
+    floors: steps.map(({ floor }) => floor),
     at: (index, below) => {
       const step = steps[index];
       return step === undefined

@@ -2,7 +2,7 @@
 import { norm } from '../geometry/index.js';
 import type { LeaderDimension, RoundDimension } from '../model/index.js';
 import { toSheet, type Desk } from './desk.js';
-import { SOLID } from './occupancy.js';
+import { isSolid } from './occupancy.js';
 import { arcCovers, type ArcPiece, type Piece } from './pieces.js';
 import { planLeaders, type Ending, type LeaderPlan, type Tip } from './place-leader.js';
 
@@ -51,7 +51,7 @@ function solidNear({ grid }: Desk, x: number, y: number, cells: number): boolean
   const row = Math.floor(y / grid.cell);
   for (let r = row - cells; r <= row + cells; r++) {
     for (let c = column - cells; c <= column + cells; c++) {
-      if (grid.cells[r * grid.columns + c] === SOLID) return true;
+      if (isSolid(grid, c, r)) return true;
     }
   }
   return false;

@@ -1,4 +1,4 @@
-// The one-part flow, written once: read, draw, settle the process, check, plan, estimate, print.
+// The one-part flow, written once: read, draw, settle the process, check, print, plan, estimate.
 import {
   figuresOf,
   massOf,
@@ -55,7 +55,7 @@ export interface UncheckedRequest extends Omit<PartRequest, 'process'> {
 }
 
 /** Stages in order; a run may stop after any of them and go on later. */
-export const STAGES = ['read', 'draw', 'settle', 'check', 'plan', 'estimate', 'print'] as const;
+export const STAGES = ['read', 'draw', 'settle', 'check', 'print', 'plan', 'estimate'] as const;
 export type StageName = (typeof STAGES)[number];
 
 /** A run so far: plain data, so that it can be kept and taken further. */
@@ -166,6 +166,18 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
       ? {}
       : { findings: read.check(part, process.facts) },
 
+  print: ({ read, part, process, format }) =>
+    read === undefined || part === undefined || process === undefined
+      ? {}
+      : {
+          print: {
+            dimensions: read.dimensions(part, { format }),
+            ghosts: read.ghosts(part, process.facts),
+            derived: read.derived(part, { format }),
+            steps: read.steps(part, process.facts),
+          },
+        },
+
   plan: ({ request, part, process, format }) => {
     if (part === undefined || process === undefined) return {};
     // One unplaced part is a nest of one: its cut file takes the same path as a plate's.
@@ -179,18 +191,6 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
   },
 
   estimate: ({ plan }) => (plan === undefined ? {} : { figures: figuresOf(plan) }),
-
-  print: ({ read, part, process, format }) =>
-    read === undefined || part === undefined || process === undefined
-      ? {}
-      : {
-          print: {
-            dimensions: read.dimensions(part, { format }),
-            ghosts: read.ghosts(part, process.facts),
-            derived: read.derived(part, { format }),
-            steps: read.steps(part, process.facts),
-          },
-        },
 };
 
 /** Runs a stage whose geometry may turn out impossible; that is a stop finding, not a failure of the program. */
@@ -229,7 +229,7 @@ export function startRun(request: UncheckedRequest, shop: ShopFacts): Progress {
  * Takes a run further, up to and including a stage. Stages that are done are not done again.
  * @param until the last stage to do
  */
-export function continueRun(progress: Progress, until: StageName = 'print'): Progress {
+export function continueRun(progress: Progress, until: StageName = 'estimate'): Progress {
   let current = progress;
   for (const stage of STAGES.slice(progress.done.length, STAGES.indexOf(until) + 1)) {
     const added = RUNS[stage](current);

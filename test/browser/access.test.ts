@@ -47,10 +47,10 @@ describe.skipIf(typeof browser === 'string')('a page for everybody', () => {
     await page.keyboard.press('Tab');
     expect(await focusedId(page)).toBe('drawn-hub');
     await page.keyboard.type('59.5');
-    expect(await page.locator('.canvas text.lit').count()).toBe(1);
-    expect(await page.locator('[id="list-hub"]').inputValue()).toBe('59.5');
+    await expect.poll(() => page.locator('.canvas text.lit').count()).toBe(1);
+    await expect.poll(() => page.locator('[id="list-hub"]').inputValue()).toBe('59.5');
     await page.keyboard.press('Control+z');
-    expect(await page.locator('[id="list-hub"]').inputValue()).toBe('57.15');
+    await expect.poll(() => page.locator('[id="list-hub"]').inputValue()).toBe('57.15');
     const onCutPath = async (now: Page): Promise<boolean> =>
       (await now.evaluate(() => document.activeElement?.getAttribute('aria-label'))) === 'Cut path, DXF';
     expect(await tabTo(page, onCutPath)).toBe(true);

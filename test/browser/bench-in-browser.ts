@@ -46,6 +46,15 @@ export async function findBrowser(): Promise<Browser | string> {
   }
 }
 
+/** Waits until what an edit changed is on screen: words follow the drawing with the next picture. */
+export const nextPicture = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+      }),
+  );
+
 /** Builds the page into a folder of its own, so that tests never meet a half built one. */
 async function buildPage(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'fishplate-page-'));

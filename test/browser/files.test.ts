@@ -69,7 +69,7 @@ describe.skipIf(typeof browser === 'string')('files from the page', () => {
     await page.locator('.note.level-stop').first().waitFor();
     const button = page.getByRole('button', { name: 'Cut path, DXF', exact: true });
     expect(await button.isDisabled()).toBe(true);
-    expect(await page.locator('.withheld').textContent()).toMatch(/Files withheld by stops? 1/);
+    await expect.poll(() => page.locator('.withheld').textContent()).toMatch(/Files withheld by stops? 1/);
     await page.getByLabel('Why the stops are accepted').fill('trial piece in card');
     await page.getByRole('button', { name: /^Accept / }).click();
     expect(await button.isDisabled()).toBe(false);

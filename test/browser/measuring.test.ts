@@ -1,7 +1,7 @@
 // The print in a real browser: what is typed is drawn at once, what cannot be read is said at the entry, nothing is lost.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright';
-import { findBrowser, openBench, type BenchInBrowser } from './bench-in-browser.js';
+import { findBrowser, nextPicture, openBench, type BenchInBrowser } from './bench-in-browser.js';
 
 const browser = await findBrowser();
 if (typeof browser === 'string') console.warn(browser);
@@ -16,6 +16,7 @@ const drawnTexts = (page: Page): Promise<readonly string[]> => page.locator('.ca
 
 const setField = async (page: Page, path: string, text: string): Promise<void> => {
   await page.locator(`[id="list-${path}"]`).fill(text);
+  await nextPicture(page);
 };
 
 describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
@@ -36,9 +37,9 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
     for (const way of ways) {
       await setField(page, 'boltCircle', way);
       await page.locator('.canvas text', { hasText: /^Ø114\.3/ }).waitFor();
-      expect(await page.locator('[id="list-boltCircle-echo"]').textContent()).toContain(
-        'gives bolt circle 114.3 mm = 4.5 in',
-      );
+      await expect
+        .poll(() => page.locator('[id="list-boltCircle-echo"]').textContent())
+        .toContain('gives bolt circle 114.3 mm = 4.5 in');
       seen.push(await drawnHole(page));
     }
     const [first = [], ...others] = seen;
@@ -54,10 +55,12 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
   it('the drawing and the list are one and the same entry', async () => {
     const { page } = await bench.open();
     await page.locator('[id="drawn-hub"]').fill('60');
-    expect(await page.locator('[id="list-hub"]').inputValue()).toBe('60');
+    await expect.poll(() => page.locator('[id="list-hub"]').inputValue()).toBe('60');
     await setField(page, 'hub', '2 1/4 in');
-    expect(await page.locator('[id="drawn-hub"]').inputValue()).toBe('2 1/4 in');
-    expect(await page.locator('[id="list-hub-echo"]').textContent()).toContain('57.15 mm = 2.25 in');
+    await expect.poll(() => page.locator('[id="drawn-hub"]').inputValue()).toBe('2 1/4 in');
+    await expect
+      .poll(() => page.locator('[id="list-hub-echo"]').textContent())
+      .toContain('57.15 mm = 2.25 in');
   });
 
   it('a broken value keeps the last drawing and says what was read and what is accepted', async () => {
@@ -65,6 +68,7 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
     const before = await drawnTexts(page);
     const entry = page.locator('[id="drawn-hub"]');
     await entry.fill('57.x');
+    await nextPicture(page);
     expect(await entry.getAttribute('aria-invalid')).toBe('true');
     const describedBy = (await entry.getAttribute('aria-describedby')) ?? '';
     const message = describedBy.split(' ').find((id) => id.endsWith('-problem'));
@@ -72,10 +76,10 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
     expect(says).toContain('57.');
     expect(says).toContain('Accepted: 35, 35 mm');
     expect(await drawnTexts(page)).toEqual(before);
-    expect(await page.locator('.state-strip').textContent()).toContain('last good drawing');
-    expect(await page.locator('.drawing.broken').count()).toBe(1);
+    await expect.poll(() => page.locator('.state-strip').textContent()).toContain('last good drawing');
+    await expect.poll(() => page.locator('.drawing.broken').count()).toBe(1);
     await entry.fill('58');
-    expect(await page.locator('.drawing.broken').count()).toBe(0);
+    await expect.poll(() => page.locator('.drawing.broken').count()).toBe(0);
     expect(await drawnTexts(page)).not.toEqual(before);
   });
 
@@ -85,7 +89,7 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
     await page.locator('.rail .save-saved').waitFor();
     await page.reload();
     await page.locator('.canvas svg path').first().waitFor();
-    expect(await page.locator('[id="list-thickness"]').inputValue()).toBe('8');
+    await expect.poll(() => page.locator('[id="list-thickness"]').inputValue()).toBe('8');
   });
 
   it('a remedy is one press, and undo takes it back', async () => {
@@ -95,28 +99,28 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
     await setField(page, 'holes', '5');
     const remedy = page.getByRole('button', { name: /mark/i }).first();
     await remedy.click();
-    expect(await page.locator('[id="list-holes"]').inputValue()).toBe('drill');
-    expect(await page.locator('.canvas text', { hasText: 'mark, drill' }).count()).toBe(1);
+    await expect.poll(() => page.locator('[id="list-holes"]').inputValue()).toBe('drill');
+    await expect.poll(() => page.locator('.canvas text', { hasText: 'mark, drill' }).count()).toBe(1);
     await page.keyboard.press('Control+z');
-    expect(await page.locator('[id="list-holes"]').inputValue()).toBe('5');
+    await expect.poll(() => page.locator('[id="list-holes"]').inputValue()).toBe('5');
     await page.keyboard.press('Control+Shift+z');
-    expect(await page.locator('[id="list-holes"]').inputValue()).toBe('drill');
+    await expect.poll(() => page.locator('[id="list-holes"]').inputValue()).toBe('drill');
   });
 
   it('a job turned to inches keeps every size', async () => {
     const { page } = await bench.open();
     await setField(page, 'hub', '50.8');
     await page.getByRole('button', { name: 'in', exact: true }).click();
-    expect(await page.locator('[id="list-hub"]').inputValue()).toBe('2 in');
-    expect(await page.locator('[id="list-hub-echo"]').textContent()).toContain('50.8 mm = 2 in');
-    expect(await page.locator('[id="list-outside-echo"]').textContent()).toContain('mm = ');
+    await expect.poll(() => page.locator('[id="list-hub"]').inputValue()).toBe('2 in');
+    await expect.poll(() => page.locator('[id="list-hub-echo"]').textContent()).toContain('50.8 mm = 2 in');
+    await expect.poll(() => page.locator('[id="list-outside-echo"]').textContent()).toContain('mm = ');
   });
 
   it('a pattern can be shown as it would be measured another way', async () => {
     const { page } = await bench.open();
     await setField(page, 'boltCircle', 'circle 114.3');
     await page.locator('[id="list-boltCircle-way"]').selectOption('adjacent');
-    expect(await page.locator('[id="list-boltCircle"]').inputValue()).toBe('adjacent 67.184 mm');
+    await expect.poll(() => page.locator('[id="list-boltCircle"]').inputValue()).toBe('adjacent 67.184 mm');
   });
 
   it('work goes on while the server is away, and is saved when it is back', async () => {
@@ -124,12 +128,12 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
     await page.context().setOffline(true);
     await setField(page, 'hub', '61');
     await page.locator('.rail .save-away').waitFor();
-    expect(await page.locator('.canvas text', { hasText: 'Ø61' }).count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.canvas text', { hasText: 'Ø61' }).count()).toBeGreaterThan(0);
     await page.context().setOffline(false);
     await page.locator('.rail .save-saved').waitFor();
     await page.reload();
     await page.locator('.canvas svg path').first().waitFor();
-    expect(await page.locator('[id="list-hub"]').inputValue()).toBe('61');
+    await expect.poll(() => page.locator('[id="list-hub"]').inputValue()).toBe('61');
   });
 
   it('two people on one job: the second is shown both and chooses', async () => {
@@ -145,6 +149,6 @@ describe.skipIf(typeof browser === 'string')('measuring on the print', () => {
     await second.page.locator('.rail .save-saved').waitFor();
     await first.page.reload();
     await first.page.locator('.canvas svg path').first().waitFor();
-    expect(await first.page.locator('[id="list-hub"]').inputValue()).toBe('63');
+    await expect.poll(() => first.page.locator('[id="list-hub"]').inputValue()).toBe('63');
   });
 });

@@ -29,6 +29,22 @@ function refuse(ctx: z.RefinementCtx, input: unknown, says: string): never {
   return z.NEVER;
 }
 
+/**
+ * A reader that knows its last text again: a keystroke changes one field, and the others need no second reading.
+ * What was refused is read anew, so that it is refused anew.
+ */
+function knowing<I, V>(read: (input: I, ctx: z.RefinementCtx) => V): (input: I, ctx: z.RefinementCtx) => V {
+  let last: { readonly input: I; readonly value: V } | undefined;
+  return (input, ctx) => {
+    if (last !== undefined && last.input === input) return last.value;
+    const issues = ctx.issues.length;
+    const value = read(input, ctx);
+    // An object may be changed by who holds it.
+    if (ctx.issues.length === issues && typeof input !== 'object') last = { input, value };
+    return value;
+  };
+}
+
 /** Control characters would break a comment line of a cut file. */
 const hasControlCharacter = (text: string): boolean => /\p{Cc}/u.test(text);
 
@@ -66,52 +82,56 @@ export function createFieldKit(unit: Unit) {
           plusMinus: z.number().nonnegative().optional(),
         }),
       ])
-      .transform((input, ctx): Entry => {
-        const bounded = (entry: Entry): Entry => {
-          if (!within(entry.mm, info.min, info.max)) {
-            return refuse(
-              ctx,
-              input,
-              `${info.title} is ${entry.mm} mm ("${entry.typed}"); accepted is ${rangeWords(info, 'mm')}.`,
-            );
-          }
-          // No size can measure less than nothing; a place or an allowance may be 0 ± something.
-          if ((info.min ?? 0) > 0 && (entry.plusMinus ?? 0) > entry.mm) {
-            return refuse(
-              ctx,
-              input,
-              `${info.title} is "${entry.typed}"; accepted is a ± of no more than the length itself.`,
-            );
-          }
-          return entry;
-        };
-        if (typeof input === 'object') return bounded(input);
-        if (typeof input === 'number') return bounded({ typed: `${input} mm`, mm: input });
-        return fromReading(
-          ctx,
-          input,
-          readLength(input, { unit, allowNegative: (info.min ?? 0) < 0 }),
-          bounded,
-        );
-      });
+      .transform(
+        knowing((input, ctx): Entry => {
+          const bounded = (entry: Entry): Entry => {
+            if (!within(entry.mm, info.min, info.max)) {
+              return refuse(
+                ctx,
+                input,
+                `${info.title} is ${entry.mm} mm ("${entry.typed}"); accepted is ${rangeWords(info, 'mm')}.`,
+              );
+            }
+            // No size can measure less than nothing; a place or an allowance may be 0 ± something.
+            if ((info.min ?? 0) > 0 && (entry.plusMinus ?? 0) > entry.mm) {
+              return refuse(
+                ctx,
+                input,
+                `${info.title} is "${entry.typed}"; accepted is a ± of no more than the length itself.`,
+              );
+            }
+            return entry;
+          };
+          if (typeof input === 'object') return bounded(input);
+          if (typeof input === 'number') return bounded({ typed: `${input} mm`, mm: input });
+          return fromReading(
+            ctx,
+            input,
+            readLength(input, { unit, allowNegative: (info.min ?? 0) < 0 }),
+            bounded,
+          );
+        }),
+      );
 
   const numberOf = (info: Info, unitWord: string, read: (text: string) => Reading<number>) => {
     const worded = (value: number): string => `${value} ${unitWord}`.trim();
     return z
       .union([typedText, z.strictObject({ typed: z.string().max(LONGEST_TEXT), value: z.number() })])
-      .transform((input, ctx): NumberEntry => {
-        const bounded = (entry: NumberEntry): NumberEntry =>
-          within(entry.value, info.min, info.max)
-            ? entry
-            : refuse(
-                ctx,
-                input,
-                `${info.title} is ${worded(entry.value)} ("${entry.typed}"); accepted is ${rangeWords(info, unitWord)}.`,
-              );
-        if (typeof input === 'object') return bounded(input);
-        if (typeof input === 'number') return bounded({ typed: worded(input), value: input });
-        return fromReading(ctx, input, read(input), (value) => bounded({ typed: input, value }));
-      });
+      .transform(
+        knowing((input, ctx): NumberEntry => {
+          const bounded = (entry: NumberEntry): NumberEntry =>
+            within(entry.value, info.min, info.max)
+              ? entry
+              : refuse(
+                  ctx,
+                  input,
+                  `${info.title} is ${worded(entry.value)} ("${entry.typed}"); accepted is ${rangeWords(info, unitWord)}.`,
+                );
+          if (typeof input === 'object') return bounded(input);
+          if (typeof input === 'number') return bounded({ typed: worded(input), value: input });
+          return fromReading(ctx, input, read(input), (value) => bounded({ typed: input, value }));
+        }),
+      );
   };
 
   const plainNumber =
@@ -170,19 +190,21 @@ export function createFieldKit(unit: Unit) {
         typedText,
         z.object({ typed: z.string().max(LONGEST_TEXT), metric: z.string().max(LONGEST_TEXT) }),
       ])
-      .transform((input, ctx): MeasureEntry => {
-        const typed = typeof input === 'object' ? input.typed : String(input);
-        const reading =
-          typeof input === 'object'
-            ? readMeasure(input.metric, { unit: 'mm' })
-            : readMeasure(input, { unit: typeof input === 'number' ? 'mm' : unit });
-        return fromReading(ctx, input, reading, (value) => ({
-          typed,
-          metric: writeMeasure(value, 'mm'),
-          // The words as typed, so that reading it back changes nothing.
-          measure: { ...value, typed },
-        }));
-      }),
+      .transform(
+        knowing((input, ctx): MeasureEntry => {
+          const typed = typeof input === 'object' ? input.typed : String(input);
+          const reading =
+            typeof input === 'object'
+              ? readMeasure(input.metric, { unit: 'mm' })
+              : readMeasure(input, { unit: typeof input === 'number' ? 'mm' : unit });
+          return fromReading(ctx, input, reading, (value) => ({
+            typed,
+            metric: writeMeasure(value, 'mm'),
+            // The words as typed, so that reading it back changes nothing.
+            measure: { ...value, typed },
+          }));
+        }),
+      ),
   );
 
   /** A name that the handbook knows, kept as the handbook writes it. */
@@ -191,10 +213,12 @@ export function createFieldKit(unit: Unit) {
     find: (written: string) => Lookup<{ readonly name: string }>,
   ) =>
     both(kind, (info) =>
-      z.union([z.string().max(40), z.number()]).transform((input, ctx): string => {
-        const answer = find(String(input));
-        return answer.found ? answer.row.name : refuse(ctx, input, `${info.title}: ${answer.says}`);
-      }),
+      z.union([z.string().max(40), z.number()]).transform(
+        knowing((input, ctx): string => {
+          const answer = find(String(input));
+          return answer.found ? answer.row.name : refuse(ctx, input, `${info.title}: ${answer.says}`);
+        }),
+      ),
     );
 
   const thread = named('thread', findThread);
