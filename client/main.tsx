@@ -1,6 +1,7 @@
 // Starts the bench: loads the job that the address names, and shows it.
 import { options, render, type ComponentChild } from 'preact';
 import { startingShop, type ShopFacts } from '../parts-library/job/index.js';
+import { loadFamilies } from '../parts-library/parts/index.js';
 import { App } from './app.js';
 import { FirstJob } from './sheet/first-job.js';
 import { loadJob, loadLastJob, loadShop, makeDemoJob, makeJob, putJob, type Loaded } from './state/api.js';
@@ -25,7 +26,7 @@ const go = (fragment: string): void => {
   window.location.hash = fragment;
 };
 
-function open(loaded: Loaded, shop: ShopFacts): void {
+async function open(loaded: Loaded, shop: ShopFacts): Promise<void> {
   if (loaded.kind === 'none') {
     const make = (made: Promise<Loaded>): void => void made.then((job) => open(job, shop));
     const { jobId } = route.value;
@@ -43,6 +44,7 @@ function open(loaded: Loaded, shop: ShopFacts): void {
     return;
   }
   const { job, tag } = loaded;
+  await loadFamilies(job.rows.map(({ family }) => family));
   if (!job.rows.some(({ id }) => id === route.value.rowId) || route.value.jobId !== job.id) {
     window.history.replaceState(null, '', writeRoute(job.id, job.rows[0]?.id));
     window.dispatchEvent(new HashChangeEvent('hashchange'));
@@ -64,7 +66,7 @@ async function start(): Promise<void> {
     jobId === undefined ? loadLastJob() : loadJob(jobId),
     loadShop(),
   ]);
-  open(loaded, shop ?? startingShop);
+  await open(loaded, shop ?? startingShop);
 }
 
 void start();

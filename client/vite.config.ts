@@ -1,11 +1,22 @@
 // Builds the bench into dist/client: self-contained files, nothing inline, so that a strict content policy holds.
 import { preact } from '@preact/preset-vite';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+
+/** The page fetches a family's code when a job first needs it. */
+const familiesOnDemand: Plugin = {
+  name: 'families-on-demand',
+  enforce: 'pre',
+  resolveId(source, importer) {
+    return source === './catalogue.js' && importer?.endsWith('/parts-library/parts/index.ts')
+      ? this.resolve('./catalogue-on-demand.js', importer)
+      : undefined;
+  },
+};
 
 export default defineConfig({
   root: import.meta.dirname,
   base: './',
-  plugins: [preact()],
+  plugins: [familiesOnDemand, preact()],
   // makerjs is CommonJS; the development server has to convert it before the first part is drawn.
   optimizeDeps: { include: ['makerjs', 'clipper-lib'] },
   build: {

@@ -35,7 +35,7 @@ function Families({ close }: { readonly close: () => void }) {
           key={family.id}
           type="button"
           onClick={() => {
-            bench.addPart(family);
+            void bench.addPart(family);
             close();
           }}
         >

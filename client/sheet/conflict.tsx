@@ -1,6 +1,17 @@
 // Two people changed the job: what differs, side by side, and the choice, in place above the print.
+import type { Job } from '../../parts-library/job/index.js';
+import { loadFamilies } from '../../parts-library/parts/index.js';
+import type { Bench } from '../state/bench.js';
 import { differences } from './differences.js';
 import { useBench } from '../state/bench-context.js';
+
+/** Goes on with the stored job; its parts may be of families that this page has not met. */
+async function take(bench: Bench, theirs: Job, tag: string): Promise<void> {
+  await loadFamilies(theirs.rows.map(({ family }) => family));
+  bench.entries.dropAll();
+  bench.edits.replace(theirs);
+  bench.saver.tookTheirs(theirs, tag);
+}
 
 export function Conflict() {
   const bench = useBench();
@@ -32,14 +43,7 @@ export function Conflict() {
         <button type="button" class="strong" onClick={() => void bench.saver.keepMine()}>
           Keep what is here
         </button>
-        <button
-          type="button"
-          onClick={() => {
-            bench.entries.dropAll();
-            bench.edits.replace(state.theirs);
-            bench.saver.tookTheirs(state.theirs, state.tag);
-          }}
-        >
+        <button type="button" onClick={() => void take(bench, state.theirs, state.tag)}>
           Take what is stored
         </button>
       </p>

@@ -10,7 +10,7 @@ export function Empty() {
       <ul>
         {bench.families.map((family) => (
           <li key={family.id}>
-            <button type="button" onClick={() => bench.addPart(family)}>
+            <button type="button" onClick={() => void bench.addPart(family)}>
               {family.title}
             </button>
             <span>{family.summary}</span>

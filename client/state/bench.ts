@@ -13,7 +13,14 @@ import {
   type Row,
   type ShopFacts,
 } from '../../parts-library/job/index.js';
-import { listFamilies, type Family, type Field } from '../../parts-library/parts/index.js';
+import {
+  findFamily,
+  listAbouts,
+  loadFamilies,
+  type About,
+  type Family,
+  type Field,
+} from '../../parts-library/parts/index.js';
 import type { Remedy } from '../../parts-library/model/index.js';
 import type { Unit } from '../../parts-library/units/index.js';
 import { createCut, type Cut } from './cut.js';
@@ -42,7 +49,7 @@ export interface Bench {
   readonly saver: Saver;
   readonly print: Print;
   readonly cut: Cut;
-  readonly families: readonly Family[];
+  readonly families: readonly About[];
   readonly row: ReadonlySignal<Row | undefined>;
   readonly family: ReadonlySignal<Family | undefined>;
   readonly focus: Signal<Focus | undefined>;
@@ -69,7 +76,7 @@ export interface Bench {
   readonly renameJob: (name: string) => void;
   readonly setQuantity: (quantity: number) => void;
   readonly setUnit: (unit: Unit) => void;
-  readonly addPart: (family: Family) => void;
+  readonly addPart: (family: About) => Promise<void>;
   readonly duplicate: () => void;
   readonly remove: () => void;
   readonly stop: () => void;
@@ -93,10 +100,9 @@ const CUT = 'process';
 export function createBench({ job: start, tag, put, shop, route, go }: BenchStart): Bench {
   const edits = createEdits(start);
   const saver = createSaver(edits.job, tag, put);
-  const families = listFamilies();
   const { job } = edits;
   const row = computed(() => job.value.rows.find(({ id }) => id === route.value.rowId) ?? job.value.rows[0]);
-  const family = computed(() => families.find(({ id }) => id === row.value?.family));
+  const family = computed(() => (row.value === undefined ? undefined : findFamily(row.value.family)));
   const lastReading = createLastReading();
   const entries = createEntries({ edits, row, family, shop, lastReading });
   const focus = signal<Focus | undefined>(undefined);
@@ -154,7 +160,7 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
     saver,
     print,
     cut: createCut({ edits, row, good: print.good, shop }),
-    families,
+    families: listAbouts(),
     row,
     family,
     focus,
@@ -228,7 +234,8 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
       entries.dropAll();
       edits.make((now) => turnUnit(now, unit));
     },
-    addPart: (made) => {
+    addPart: async (made) => {
+      await loadFamilies([made.id]);
       const { id, name } = nameNewRow(job.value, made.title);
       edits.make(() => addRow({ id, family: made.id, name, quantity: 1, parameters: {} }));
       go(writeRoute(job.value.id, id));

@@ -18,6 +18,7 @@ import {
   type Finding,
   type Format,
   type Ghost,
+  type HardwareItem,
   type Part,
   type ShopStep,
   type Stage,
@@ -82,6 +83,7 @@ export interface PrintSpecs {
   readonly ghosts: readonly Ghost[];
   readonly derived: readonly Derived[];
   readonly steps: readonly ShopStep[];
+  readonly hardware: readonly HardwareItem[];
 }
 
 /** Everything that a whole run gives. Lengths mm, areas mm², mass of one copy in kg. */
@@ -175,6 +177,7 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
             ghosts: read.ghosts(part, process.facts),
             derived: read.derived(part, { format }),
             steps: read.steps(part, process.facts),
+            hardware: read.hardware(part, process.facts),
           },
         },
 

@@ -75,21 +75,44 @@ export interface Derived {
   readonly text: string;
 }
 
-/** One step of the run sheet for a part: what is done after (or before) the torch. */
+/** What is done to a part or with it, in the order of a workshop. */
+export type StepKind =
+  | 'cut'
+  | 'deburr'
+  | 'grind'
+  | 'measure'
+  | 'punch'
+  | 'drill'
+  | 'countersink'
+  | 'tap'
+  | 'ream'
+  | 'bore'
+  | 'bend'
+  | 'fit'
+  | 'tack'
+  | 'indicate'
+  | 'weld'
+  | 'paint'
+  | 'caution';
+
+/** One step of the run sheet for a part: what is done after (or before) the torch, with its settings. */
 export interface ShopStep {
-  readonly kind:
-    | 'deburr'
-    | 'grind'
-    | 'drill'
-    | 'tap'
-    | 'ream'
-    | 'bore'
-    | 'countersink'
-    | 'bend'
-    | 'fit'
-    | 'weld'
-    | 'measure'
-    | 'caution';
+  readonly kind: StepKind;
   readonly says: string;
   readonly featureIds?: readonly string[];
+}
+
+/** Something that is bought or sawn to go with a part. */
+export interface HardwareItem {
+  /** Comes from the family and says what it is for: `bolts`, `pivot.tube`. */
+  readonly id: string;
+  readonly kind:
+    'bolt' | 'nut' | 'washer' | 'tube' | 'bar' | 'bearing' | 'spring' | 'clevis' | 'pin' | 'chain';
+  /** As it is asked for, sizes in the job's unit: `M8 × 25 hexagon bolt, 8.8`, `tube 25 × 2`. */
+  readonly name: string;
+  readonly quantity: number;
+  /** Sawn length, mm. */
+  readonly length?: number;
+  /** Grip length, locking, torque: what a person must know to fit it. */
+  readonly says?: string;
 }

@@ -7,12 +7,14 @@ import type {
   Finding,
   Format,
   Ghost,
+  HardwareItem,
   JsonObject,
   Part,
   ShopStep,
   Staged,
 } from '../model/index.js';
 import type { Unit } from '../units/index.js';
+import type { About } from './about.js';
 import type { Field, FieldInfo } from './fields/field-info.js';
 import { createFieldKit, type FieldKit } from './fields/field-kit.js';
 
@@ -21,11 +23,7 @@ export interface DrawContext {
   readonly format: Format;
 }
 
-export interface FamilyDeclaration<S extends z.ZodObject> {
-  /** As it stands in commands, files and addresses: `adapter-plate`. */
-  readonly id: string;
-  readonly title: string;
-  readonly summary: string;
+export interface FamilyDeclaration<S extends z.ZodObject> extends About {
   /** One schema for everything that can be set. Called once per unit. */
   readonly parameters: (fields: FieldKit) => S;
   /** Parameters to a part, finished sizes. A part that cannot exist is a `stop` finding with the field named and no value. */
@@ -38,6 +36,8 @@ export interface FamilyDeclaration<S extends z.ZodObject> {
   readonly derived: (part: Part, parameters: z.output<S>, context: DrawContext) => readonly Derived[];
   /** What is done by hand after the torch, in order. */
   readonly steps: (part: Part, parameters: z.output<S>, facts: Facts) => readonly ShopStep[];
+  /** What is bought or sawn to go with it; nothing unless the family says so. */
+  readonly hardware?: (part: Part, parameters: z.output<S>, facts: Facts) => readonly HardwareItem[];
 }
 
 /** What is wrong with one field, worded for a person. */
@@ -55,10 +55,7 @@ export type ReadParameters =
  * A part family behind one face, whatever its parameters are. `read` gives parameters (plain JSON, storable) bound
  * to the other four, so nothing outside switches on a family's id or knows its parameter type.
  */
-export interface Family {
-  readonly id: string;
-  readonly title: string;
-  readonly summary: string;
+export interface Family extends About {
   readonly fields: readonly Field[];
   /** JSON Schema (draft 2020-12) of what `read` accepts. */
   readonly inputSchema: () => JsonObject;
@@ -77,6 +74,7 @@ export interface ReadValue {
   readonly ghosts: (part: Part, facts: Facts) => readonly Ghost[];
   readonly derived: (part: Part, context: DrawContext) => readonly Derived[];
   readonly steps: (part: Part, facts: Facts) => readonly ShopStep[];
+  readonly hardware: (part: Part, facts: Facts) => readonly HardwareItem[];
 }
 
 /** Thrown only for a mistake in a declaration, never for what a person typed. */
@@ -135,6 +133,7 @@ export function defineFamily<S extends z.ZodObject>(declaration: FamilyDeclarati
           ghosts: (part, facts) => declaration.ghosts(part, p, facts),
           derived: (part, context) => declaration.derived(part, p, context),
           steps: (part, facts) => declaration.steps(part, p, facts),
+          hardware: (part, facts) => declaration.hardware?.(part, p, facts) ?? [],
         },
       };
     },

@@ -1,8 +1,7 @@
-// The catalogue of part families. Adding a family is adding its folder and one line here.
-import { adapterPlate } from './adapter-plate/index.js';
-import { bentBracket } from './bent-bracket/index.js';
-import type { Family } from './family.js';
-
+// Part families: the catalogue, the contract that each keeps, and the fields they are made of.
+export type { About } from './about.js';
+export { listAbouts } from './abouts.js';
+export { findFamily, listFamilies, loadFamilies } from './catalogue.js';
 export { defineFamily, FamilyError } from './family.js';
 export type {
   DrawContext,
@@ -25,11 +24,3 @@ export type {
   MeasureEntry,
   NumberEntry,
 } from './fields/index.js';
-
-const FAMILIES: readonly Family[] = [adapterPlate, bentBracket];
-
-/** Every family, in the order in which a list shows them. */
-export const listFamilies = (): readonly Family[] => FAMILIES;
-
-/** The family of that id, or undefined. */
-export const findFamily = (id: string): Family | undefined => FAMILIES.find((family) => family.id === id);

@@ -174,12 +174,12 @@ describe('the whole job', () => {
     bench.stop();
   });
 
-  it('a part that is added gets a name and an address that nothing else has', () => {
+  it('a part that is added gets a name and an address that nothing else has', async () => {
     const bench = openBench();
     const [family] = bench.families;
     if (family === undefined) throw new Error('There is no family.');
-    bench.addPart(family);
-    bench.addPart(family);
+    await bench.addPart(family);
+    await bench.addPart(family);
     expect(bench.edits.job.value.rows.map(({ id }) => id).slice(2)).toEqual([
       'adapter-plate',
       'adapter-plate-2',

@@ -5,13 +5,13 @@ import type { AdapterPlate } from './parameters.js';
 import type { ResolvedPattern } from './pattern.js';
 import { resolve } from './resolve.js';
 
-function circleOf({ circle, pattern, drillName }: ResolvedPattern, { format }: DrawContext): Derived {
+function circleOf({ circle, pattern, size }: ResolvedPattern, { format }: DrawContext): Derived {
   const { length } = format;
   const diameter =
     circle.plusMinus === undefined
       ? `⌀${length(circle.diameter)}, ± not known`
       : `⌀${format.lengthWithin(circle.diameter, circle.plusMinus)}`;
-  const name = drillName === '' || drillName.endsWith('mm') ? '' : ` (${drillName})`;
+  const name = size.drill === '' || size.drill.endsWith('mm') ? '' : ` (${size.drill})`;
   return {
     id: `${pattern.id}.circle`,
     field: `${pattern.fieldPrefix}boltCircle`,

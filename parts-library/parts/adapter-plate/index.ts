@@ -1,17 +1,16 @@
 // The adapter plate: joins a bolted part (sprocket, disc, wheel) to a weld-on hub or a second pattern.
 import { defineFamily } from '../family.js';
+import { adapterPlateAbout } from './about.js';
 import { checkAdapterPlate } from './check.js';
 import { adapterPlateDerived } from './derived.js';
 import { adapterPlateDimensions } from './dimensions.js';
-import { drawAdapterPlate, FAMILY_ID } from './draw.js';
+import { drawAdapterPlate } from './draw.js';
 import { adapterPlateGhosts } from './ghosts.js';
 import { adapterPlateParameters } from './parameters.js';
 import { adapterPlateSteps } from './steps.js';
 
 export const adapterPlate = defineFamily({
-  id: FAMILY_ID,
-  title: 'Adapter plate',
-  summary: 'A flat plate that joins a bolted part to a weld-on hub, or one bolt pattern to another.',
+  ...adapterPlateAbout,
   parameters: adapterPlateParameters,
   draw: drawAdapterPlate,
   check: checkAdapterPlate,

@@ -5,7 +5,7 @@ import { centreFields } from './centre-fields.js';
 import { loadFields } from './load-fields.js';
 import { outsideFields } from './outside-fields.js';
 import { patternFields } from './pattern-fields.js';
-import { plateFields } from './plate-fields.js';
+import { plateFields } from '../shared/plate-fields.js';
 
 /** One schema for the whole part. Lengths in mm or as typed. */
 export function adapterPlateParameters(f: FieldKit) {

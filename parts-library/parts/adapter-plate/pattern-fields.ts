@@ -1,15 +1,10 @@
 // The fields of one bolt pattern, first or second.
 import type { FieldKit } from '../fields/index.js';
+import { holeFields } from '../shared/holes.js';
 
 /** Bolt circles that make sense on a small vehicle, mm. */
 export const SMALLEST_CIRCLE = 10;
 export const LARGEST_CIRCLE = 2000;
-
-const HOLE_FITS = [
-  { value: 'close', label: 'Close' },
-  { value: 'normal', label: 'Normal' },
-  { value: 'loose', label: 'Loose' },
-] as const;
 
 const CIRCLE_HELP =
   'The circle through the hole centres, typed the way it was measured: circle 110; adjacent 55.84 ±0.1; every-2nd 90.35; ' +
@@ -52,28 +47,7 @@ export function patternFields(
       ],
       default: start.circle,
     }),
-    bolt: f.thread.given({
-      title: 'Bolt',
-      help: 'Thread of the bolts, for example M10, M10x1.25, 3/8-16.',
-      measuring: 'Caliper over the threads, then a thread gauge or a known nut.',
-      group,
-      default: start.bolt,
-    }),
-    holes: f.holes.given({
-      title: 'Holes',
-      help: 'clearance: cut to the clearance size; tapped: marked, drilled and tapped; drill: a centre mark to drill the clearance size from; or a diameter to cut.',
-      group,
-      min: 1,
-      max: 200,
-      default: 'clearance',
-    }),
-    holeFit: f.choice({
-      title: 'Hole fit',
-      help: 'How much larger than the bolt a clearance hole is (ISO 273, ASME B18.2.8).',
-      group,
-      choices: HOLE_FITS,
-      default: 'normal',
-    }),
+    ...holeFields(f, group, start.bolt),
     threadPercent: f.percent.maybe({
       title: 'Thread percent',
       help: 'Percent of full thread for the tap drill; about 65 eases tapping in plate and costs little strength. Left out, the usual chart drill is taken.',

@@ -1,14 +1,8 @@
 // A bolt pattern resolved: from what was measured to hole centres, hole sizes and what is known about them.
 import type { BoltPattern } from '../../checks/index.js';
 import type { Point } from '../../geometry/index.js';
-import {
-  boltCircleFrom,
-  boltHoles,
-  clearanceHole,
-  drillForPercent,
-  findThread,
-  type BoltCircle,
-} from '../../handbook/index.js';
+import { boltCircleFrom, boltHoles, findThread, type BoltCircle } from '../../handbook/index.js';
+import { sizeHole, type SizedHole } from '../shared/holes.js';
 import type { AdapterPlate, Pattern } from './parameters.js';
 import { LARGEST_CIRCLE, SMALLEST_CIRCLE } from './pattern-fields.js';
 
@@ -16,8 +10,7 @@ export interface ResolvedPattern {
   readonly pattern: BoltPattern;
   readonly circle: BoltCircle;
   readonly parameters: Pattern;
-  /** Words for the drill or hole, for example `⌀8.5 (8.5 mm)`. */
-  readonly drillName: string;
+  readonly size: SizedHole;
 }
 
 export type PatternResult =
@@ -42,19 +35,6 @@ function placeHoles(circle: BoltCircle, count: number, degrees: number): readonl
     holes.map(({ at }) => ({ x: at.x - centre.x, y: at.y - centre.y })),
     degrees,
   );
-}
-
-function sizeHole(p: Pattern): { readonly diameter: number; readonly name: string } | string {
-  const thread = findThread(p.bolt);
-  if (!thread.found) return thread.says;
-  if (p.holes.kind === 'plain') return { diameter: p.holes.diameter.mm, name: '' };
-  if (p.holes.kind === 'tapped') {
-    if (p.threadPercent === undefined) return thread.row.tapDrill;
-    const diameter = drillForPercent(thread.row, p.threadPercent.value);
-    return { diameter, name: `${p.threadPercent.value} % thread` };
-  }
-  const hole = clearanceHole(thread.row, p.holeFit);
-  return hole.found ? { diameter: hole.row.diameter, name: hole.row.drill } : hole.says;
 }
 
 /** Resolves the first or second pattern of the parameters. */
@@ -88,7 +68,7 @@ export function resolvePattern(p: Pattern, id: BoltPattern['id']): PatternResult
     value: {
       circle,
       parameters: p,
-      drillName: size.name,
+      size,
       pattern: {
         id,
         fieldPrefix,

@@ -1,41 +1,23 @@
 // What is done to an adapter plate after the torch, in order.
 import { USUAL_GRIND, type Facts } from '../../checks/index.js';
 import type { Part, ShopStep } from '../../model/index.js';
+import { holeSteps } from '../shared/holes.js';
 import type { AdapterPlate } from './parameters.js';
 import { resolve } from './resolve.js';
 import { weldLegOf } from './weld.js';
-
-/** Pilot drilled on a punch mark before a larger drill, mm, and the drill from which it helps; common practice. */
-const HAND_PILOT = 4;
-const PILOTED_FROM = 7;
 
 export function adapterPlateSteps(_part: Part, p: AdapterPlate, facts: Facts): readonly ShopStep[] {
   const answer = resolve(p);
   if (!answer.ok) return [];
   const { patterns, centre } = answer.value;
   const length = facts.format.length;
-  const holes = patterns.flatMap(({ pattern, drillName }): readonly ShopStep[] => {
-    const featureIds = pattern.holes.map(({ featureId }) => featureId);
-    if (pattern.made === 'clearance' || pattern.made === 'plain') return [];
-    const drill = `${length(pattern.holeDiameter)}${drillName === '' || drillName.endsWith('mm') ? '' : ` (${drillName})`}`;
-    const isPiloted = pattern.holeDiameter >= PILOTED_FROM;
-    return [
-      {
-        kind: 'drill',
-        says: `Punch ${pattern.count} marks, ${isPiloted ? `pilot ${length(HAND_PILOT)}, ` : ''}drill ${drill}; better through the bolted part when it is at hand.`,
-        featureIds,
-      },
-      ...(pattern.made === 'tapped'
-        ? [
-            {
-              kind: 'tap' as const,
-              says: `Tap ${pattern.count} × ${pattern.thread.name}, through.`,
-              featureIds,
-            },
-          ]
-        : []),
-    ];
-  });
+  const holes = patterns.flatMap(({ pattern, size }) =>
+    holeSteps(
+      size,
+      pattern.holes.map(({ featureId }) => featureId),
+      facts.format,
+    ),
+  );
   const bore: readonly ShopStep[] =
     centre === undefined
       ? []

@@ -1,23 +1,11 @@
 // Draws the flat pattern of a bent bracket: a strip along x, its bend lines, reliefs and holes.
 import { circleContour, polygonContour, type Point } from '../../geometry/index.js';
-import type { Feature, Finding, Part, Staged } from '../../model/index.js';
+import type { Feature, Part, Staged } from '../../model/index.js';
+import { refuseToDraw } from '../shared/refuse.js';
+import { bentBracketAbout } from './about.js';
 import { holeDiameterOf, holesOf } from './holes.js';
 import { flatPatternOf, type FlatPattern } from './profile.js';
 import type { BentBracket } from './parameters.js';
-
-const refuse = (field: string, says: string): Staged<Part | undefined> => {
-  const finding: Finding = {
-    code: 'cannot-draw',
-    level: 'stop',
-    stage: 'draw',
-    subject: {},
-    field,
-    title: 'This bracket cannot be drawn',
-    says,
-    source: { title: 'Plane geometry', where: 'construction of the part', certainty: 'common practice' },
-  };
-  return { value: undefined, findings: [finding] };
-};
 
 /** Relief beside a narrower leg: as wide as the plate is thick, as deep as thickness and radius; published rules page. */
 export function reliefOf(
@@ -67,7 +55,8 @@ function outlinePoints(p: BentBracket, flat: FlatPattern): readonly Point[] {
 /** Parameters to the flat part; origin at the first leg's end, on the strip's middle line. */
 export function drawBentBracket(p: BentBracket): Staged<Part | undefined> {
   if (p.made === 'scored' && p.groove.mm >= p.thickness.mm) {
-    return refuse(
+    return refuseToDraw(
+      'bracket',
       'groove',
       `A groove of ${p.groove.mm} mm goes through ${p.thickness.mm} mm plate; half the thickness is the most.`,
     );
@@ -75,7 +64,8 @@ export function drawBentBracket(p: BentBracket): Staged<Part | undefined> {
   const flat = flatPatternOf(p);
   const eaten = flat.legs.find(({ straight }) => straight <= 0);
   if (eaten !== undefined) {
-    return refuse(
+    return refuseToDraw(
+      'bracket',
       eaten.field,
       `The bends take up ${(eaten.outside - eaten.straight).toFixed(2)} mm of the ${eaten.name}; a longer one or a smaller radius would do.`,
     );
@@ -88,7 +78,8 @@ export function drawBentBracket(p: BentBracket): Staged<Part | undefined> {
     return at.x - radius <= 0 || at.x + radius >= flat.length || Math.abs(at.y) + radius >= half;
   });
   if (stray !== undefined) {
-    return refuse(
+    return refuseToDraw(
+      'bracket',
       stray.field,
       `${stray.name} (⌀${(2 * radius).toFixed(2)} mm) runs out of the strip; a place further in, fewer holes, or a wider strip would do.`,
     );
@@ -127,7 +118,7 @@ export function drawBentBracket(p: BentBracket): Staged<Part | undefined> {
   ];
   return {
     value: {
-      family: 'bent-bracket',
+      family: bentBracketAbout.id,
       name: 'Bent bracket',
       features,
       material: p.material,

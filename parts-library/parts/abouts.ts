@@ -1,0 +1,9 @@
+// The catalogue's contents, in the order in which a list shows them. A family has one line here.
+import type { About } from './about.js';
+import { adapterPlateAbout } from './adapter-plate/about.js';
+import { bentBracketAbout } from './bent-bracket/about.js';
+
+const ABOUTS: readonly About[] = [adapterPlateAbout, bentBracketAbout];
+
+/** What is said of every family, whether it is loaded or not. */
+export const listAbouts = (): readonly About[] => ABOUTS;

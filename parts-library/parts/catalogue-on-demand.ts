@@ -1,0 +1,25 @@
+// The same catalogue for the page: a family's code is fetched when a job first needs it, so that the first sheet stays
+// small whatever the catalogue holds.
+import type { Family } from './family.js';
+
+const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
+  'adapter-plate': async () => (await import('./adapter-plate/index.js')).adapterPlate,
+  'bent-bracket': async () => (await import('./bent-bracket/index.js')).bentBracket,
+};
+
+const loaded = new Map<string, Family>();
+
+export const listFamilies = (): readonly Family[] =>
+  Object.keys(LOADERS).flatMap((id) => loaded.get(id) ?? []);
+
+export const findFamily = (id: string): Family | undefined => loaded.get(id);
+
+export async function loadFamilies(ids: readonly string[]): Promise<void> {
+  const wanted = [...new Set(ids)].filter((id) => !loaded.has(id));
+  await Promise.all(
+    wanted.map(async (id) => {
+      const load = Object.hasOwn(LOADERS, id) ? LOADERS[id] : undefined;
+      if (load !== undefined) loaded.set(id, await load());
+    }),
+  );
+}
