@@ -1,5 +1,5 @@
 // The contract of a part family: one declaration gives drawing, checks, dimensions, flags, API and print.
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { Facts } from '../checks/index.js';
 import type {
   Derived,
@@ -15,8 +15,9 @@ import type {
 } from '../model/index.js';
 import type { Unit } from '../units/index.js';
 import type { About } from './about.js';
-import type { Field, FieldInfo } from './fields/field-info.js';
-import { createFieldKit, type FieldKit } from './fields/field-kit.js';
+import type { Field } from './fields/field-info.js';
+import type { FieldKit } from './fields/field-kit.js';
+import { createReader, type ReadFields } from './reading.js';
 
 /** What drawing needs to know beyond the parameters: how to word lengths. */
 export interface DrawContext {
@@ -40,16 +41,7 @@ export interface FamilyDeclaration<S extends z.ZodObject> extends About {
   readonly hardware?: (part: Part, parameters: z.output<S>, facts: Facts) => readonly HardwareItem[];
 }
 
-/** What is wrong with one field, worded for a person. */
-export interface FieldProblem {
-  /** Dotted path, for example `pattern2.bolts`; empty for the whole. */
-  readonly field: string;
-  readonly says: string;
-}
-
-export type ReadParameters =
-  | { readonly ok: true; readonly value: ReadValue }
-  | { readonly ok: false; readonly problems: readonly FieldProblem[] };
+export type ReadParameters = ReadFields<ReadValue>;
 
 /**
  * A part family behind one face, whatever its parameters are. `read` gives parameters (plain JSON, storable) bound
@@ -77,52 +69,20 @@ export interface ReadValue {
   readonly hardware: (part: Part, facts: Facts) => readonly HardwareItem[];
 }
 
-/** Thrown only for a mistake in a declaration, never for what a person typed. */
-export class FamilyError extends Error {
-  override readonly name = 'FamilyError';
-}
-
-function fieldInfoOf(schema: z.ZodType, path: string): FieldInfo {
-  const info = schema.meta()?.['field'];
-  if (info === undefined) throw new FamilyError(`Parameter "${path}" was not made with the field kit.`);
-  return info as FieldInfo;
-}
-
-function unwrap(schema: z.ZodType): z.ZodType {
-  return schema instanceof z.ZodOptional ? unwrap(schema.unwrap() as z.ZodType) : schema;
-}
-
-function listFields(schema: z.ZodObject, prefix: string): readonly Field[] {
-  return Object.entries(schema.shape).flatMap(([key, value]): readonly Field[] => {
-    const path = prefix + key;
-    const info = fieldInfoOf(value as z.ZodType, path);
-    const inner = unwrap(value as z.ZodType);
-    const field: Field = { ...info, path };
-    return inner instanceof z.ZodObject ? [field, ...listFields(inner, `${path}.`)] : [field];
-  });
-}
-
-/** Turns a declaration into the face that the rest of the house uses. Schemas are built once per unit. */
+/** Turns a declaration into the face that the rest of the house uses. */
 export function defineFamily<S extends z.ZodObject>(declaration: FamilyDeclaration<S>): Family {
-  const built = new Map<Unit, S>();
-  const schema = (unit: Unit): S => {
-    const existing = built.get(unit);
-    if (existing !== undefined) return existing;
-    const made = declaration.parameters(createFieldKit(unit));
-    built.set(unit, made);
-    return made;
-  };
+  const { fields, inputSchema, schema, read } = createReader(declaration.parameters);
   return {
     id: declaration.id,
     title: declaration.title,
     summary: declaration.summary,
-    fields: listFields(schema('mm'), ''),
-    inputSchema: () => z.toJSONSchema(schema('mm'), { io: 'input' }) as JsonObject,
+    fields,
+    inputSchema,
     schema,
     read: (input, unit) => {
-      const parsed = schema(unit).safeParse(input);
-      if (!parsed.success) return { ok: false, problems: parsed.error.issues.flatMap(wordProblem) };
-      const p = parsed.data;
+      const reading = read(input, unit);
+      if (!reading.ok) return reading;
+      const p = reading.value;
       return {
         ok: true,
         value: {
@@ -138,16 +98,4 @@ export function defineFamily<S extends z.ZodObject>(declaration: FamilyDeclarati
       };
     },
   };
-}
-
-/** One zod issue as field problems; an unknown name is reported by that name. */
-function wordProblem(issue: z.core.$ZodIssue): readonly FieldProblem[] {
-  const path = issue.path.map(String).join('.');
-  if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => ({
-      field: path === '' ? key : `${path}.${key}`,
-      says: `There is no parameter "${key}" here; see the family's parameters for those there are.`,
-    }));
-  }
-  return [{ field: path, says: issue.message }];
 }

@@ -2,15 +2,9 @@
 export type { About } from './about.js';
 export { listAbouts } from './abouts.js';
 export { findFamily, listFamilies, loadFamilies } from './catalogue.js';
-export { defineFamily, FamilyError } from './family.js';
-export type {
-  DrawContext,
-  Family,
-  FamilyDeclaration,
-  FieldProblem,
-  ReadParameters,
-  ReadValue,
-} from './family.js';
+export { defineFamily } from './family.js';
+export { createReader, FamilyError, type FieldProblem, type ReadFields, type Reader } from './reading.js';
+export type { DrawContext, Family, FamilyDeclaration, ReadParameters, ReadValue } from './family.js';
 export { createFieldKit } from './fields/index.js';
 export type {
   AppliesWhen,
