@@ -58,6 +58,9 @@ export {
 } from './distance.js';
 export { containsContour, containsPoint, type Side } from './contain.js';
 export { roundCorners } from './fillet.js';
+export { hullContour, type Disc } from './hull.js';
+export { relieveCorners } from './relief.js';
+export { arcSlotContour, rectangleContour, slotContour, type ArcSlot, type Rectangle } from './slots.js';
 export { chordContour, chordCount } from './chord.js';
 export {
   nearestWithin,
