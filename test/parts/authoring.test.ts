@@ -9,7 +9,7 @@ import {
   makeContour,
 } from '../../parts-library/geometry/index.js';
 import { contoursFromModel, modelFromContour } from '../../parts-library/parts/authoring/index.js';
-import { drawLobes } from '../../parts-library/parts/adapter-plate/lobes.js';
+import { drawLobes } from '../../parts-library/parts/shared/lobes.js';
 
 describe('makerjs model to contours', () => {
   test('a rounded rectangle 100 × 60, R 10: four lines, four arcs, length 2 (80 + 40) + 20 π', () => {

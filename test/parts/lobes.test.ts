@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { areaOf, boundsOf, makeContour, segmentsOf } from '../../parts-library/geometry/index.js';
-import { drawLobes, floorOfScallop, scallopForFloor } from '../../parts-library/parts/adapter-plate/lobes.js';
+import { drawLobes, floorOfScallop, scallopForFloor } from '../../parts-library/parts/shared/lobes.js';
 
 const even = (count: number, reach: number, first = 90) =>
   Array.from({ length: count }, (_, index) => ({ degrees: first + (360 * index) / count, reach }));

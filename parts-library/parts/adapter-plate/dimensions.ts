@@ -1,106 +1,15 @@
 // What the print of an adapter plate shows to be measured and edited, in the order in which a person measures.
 import type { Point } from '../../geometry/index.js';
-import type { Tagged } from '../../units/index.js';
 import type { Dimension, Part } from '../../model/index.js';
 import type { DrawContext } from '../family.js';
+import { circleDimensions, patternCallOut, withinText } from '../shared/pattern-dimensions.js';
 import type { AdapterPlate } from './parameters.js';
-import type { ResolvedPattern } from './pattern.js';
 import { resolve, type Resolved } from './resolve.js';
 
 const onCircle = (radius: number, degrees: number): Point => ({
   x: radius * Math.cos((degrees * Math.PI) / 180),
   y: radius * Math.sin((degrees * Math.PI) / 180),
 });
-
-const within = (context: DrawContext, mm: number, plusMinus: number | undefined): string =>
-  plusMinus === undefined || plusMinus === 0
-    ? context.format.bare(mm)
-    : `${context.format.bare(mm)} ±${context.format.bare(plusMinus)}`;
-
-type EdgeToEdge = Extract<Tagged, { readonly way: 'edges' | 'across' }>;
-
-/** The reading of the pattern, drawn where the caliper was put. */
-function measured(
-  { pattern, circle }: ResolvedPattern,
-  reading: Tagged | undefined,
-  base: { readonly id: string; readonly field: string; readonly order: number },
-  context: DrawContext,
-): Dimension {
-  const holes = pattern.holes.map(({ at }) => at);
-  const first = holes[0] ?? { x: 0, y: 0 };
-  const other = (step: number): Point => holes[step % holes.length] ?? first;
-  const radius = circle.diameter / 2;
-  const asCircle = (): Dimension => ({
-    ...base,
-    kind: 'diameter',
-    centre: { x: 0, y: 0 },
-    radius,
-    text: `⌀${within(context, circle.diameter, circle.plusMinus)}`,
-  });
-  const shifted = (from: Point, towards: Point, by: number): Point => {
-    const length = Math.hypot(towards.x - from.x, towards.y - from.y) || 1;
-    return {
-      x: from.x + ((towards.x - from.x) * by) / length,
-      y: from.y + ((towards.y - from.y) * by) / length,
-    };
-  };
-  /** From edge to edge of two holes; `inwards` 1 between the near edges, -1 over the far ones, 0 at the centres. */
-  const between = (to: Point, edge: EdgeToEdge, inwards: number): Dimension => {
-    const by = ((edge.hole?.mm ?? circle.holeDiameter ?? pattern.holeDiameter) / 2) * inwards;
-    return {
-      ...base,
-      kind: 'linear',
-      from: shifted(first, to, by),
-      to: shifted(to, first, by),
-      along: 'aligned',
-      text: within(context, edge.distance, edge.plusMinus),
-    };
-  };
-  if (reading === undefined) return asCircle();
-  switch (reading.way) {
-    case 'steps': {
-      const to = other(reading.step);
-      return {
-        ...base,
-        kind: 'linear',
-        from: first,
-        to,
-        along: 'aligned',
-        text: within(context, reading.distance, reading.plusMinus),
-      };
-    }
-    case 'edges':
-      return between(other(reading.step), reading, reading.side === 'near' ? 1 : -1);
-    case 'across': {
-      const inwards = { centres: 0, near: 1, far: -1 } as const;
-      return between(other(Math.floor(holes.length / 2)), reading, inwards[reading.side]);
-    }
-    case 'from-bore':
-      return {
-        ...base,
-        kind: 'linear',
-        from: shifted({ x: 0, y: 0 }, first, reading.bore.mm / 2),
-        to: shifted({ x: 0, y: 0 }, first, reading.bore.mm / 2 + reading.distance),
-        along: 'aligned',
-        text: within(context, reading.distance, reading.plusMinus),
-      };
-    default:
-      return asCircle();
-  }
-}
-
-/** `6 × ⌀11`, `6 × drill ⌀8.5, tap M10`, `6 × mark, drill ⌀11`. */
-function callOut({ pattern }: ResolvedPattern, context: DrawContext): string {
-  const size = `⌀${context.format.bare(pattern.holeDiameter)}`;
-  switch (pattern.made) {
-    case 'tapped':
-      return `${pattern.count} × drill ${size}, tap ${pattern.thread.name}`;
-    case 'drill':
-      return `${pattern.count} × mark, drill ${size} for ${pattern.thread.name}`;
-    default:
-      return `${pattern.count} × ${size} for ${pattern.thread.name}`;
-  }
-}
 
 function centreText({ centre }: Resolved, context: DrawContext): string {
   if (centre === undefined) return '';
@@ -134,25 +43,7 @@ export function adapterPlateDimensions(
   const dimensions: Dimension[] = [];
   for (const one of r.patterns) {
     const { id, fieldPrefix } = one.pattern;
-    const readings = one.parameters.boltCircle.measure.readings;
-    dimensions.push(
-      measured(
-        one,
-        readings[0],
-        { id: `${id}.circle`, field: `${fieldPrefix}boltCircle`, order: next() },
-        context,
-      ),
-    );
-    if (readings[0]?.way !== 'circle') {
-      dimensions.push({
-        id: `${id}.circle.gives`,
-        kind: 'diameter',
-        centre: { x: 0, y: 0 },
-        radius: one.circle.diameter / 2,
-        order: next(),
-        text: `⌀${within(context, one.circle.diameter, one.circle.plusMinus)}`,
-      });
-    }
+    dimensions.push(...circleDimensions(one, context, next));
     const calledOut = one.pattern.holes[Math.min(1, one.pattern.holes.length - 1)];
     if (calledOut !== undefined) {
       dimensions.push({
@@ -161,7 +52,7 @@ export function adapterPlateDimensions(
         at: calledOut.at,
         field: `${fieldPrefix}bolt`,
         order: next(),
-        text: callOut(one, context),
+        text: patternCallOut(one, context),
       });
     }
     if (p.clocking.value !== 90 && id === 'pattern1') {
@@ -247,7 +138,7 @@ export function adapterPlateDimensions(
     at: onCircle(r.outside.floor ?? r.outside.reach, r.outside.floor === undefined ? -50 : 270),
     field: 'thickness',
     order: next(),
-    text: `t ${within(context, p.thickness.mm, p.thickness.plusMinus)}`,
+    text: `t ${withinText(context, p.thickness.mm, p.thickness.plusMinus)}`,
   });
   return dimensions;
 }

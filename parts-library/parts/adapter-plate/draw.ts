@@ -8,7 +8,7 @@ import { refuseToDraw } from '../shared/refuse.js';
 import { adapterPlateAbout } from './about.js';
 import { drawLabel } from './label.js';
 import type { AdapterPlate } from './parameters.js';
-import type { ResolvedPattern } from './pattern.js';
+import type { ResolvedPattern } from '../shared/pattern.js';
 import { resolve } from './resolve.js';
 
 function drawPattern({ pattern, size }: ResolvedPattern): readonly Feature[] {

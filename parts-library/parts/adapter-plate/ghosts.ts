@@ -1,62 +1,13 @@
 // Ghosts of what an adapter plate mates with: hub, weld, bolt heads, sockets, chain and sprocket.
 import type { Facts } from '../../checks/index.js';
-import {
-  boltEnvelope,
-  findChain,
-  outsideDiameter,
-  pitchDiameter,
-  sidePlateCircle,
-} from '../../handbook/index.js';
+import { findChain, outsideDiameter, pitchDiameter, sidePlateCircle } from '../../handbook/index.js';
 import type { Ghost, Part } from '../../model/index.js';
+import { patternGhosts } from '../shared/pattern-ghosts.js';
 import type { AdapterPlate } from './parameters.js';
 import { resolve } from './resolve.js';
 import { weldLegOf } from './weld.js';
 
 const MIDDLE = { x: 0, y: 0 };
-
-function patternGhosts(p: AdapterPlate): readonly Ghost[] {
-  const answer = resolve(p);
-  if (!answer.ok) return [];
-  return answer.value.patterns.flatMap(({ pattern }): readonly Ghost[] => {
-    const envelope = boltEnvelope(pattern.thread);
-    const circle: Ghost = {
-      id: `${pattern.id}.circle`,
-      kind: 'bolt-circle',
-      shape: { circle: { centre: MIDDLE, radius: pattern.circle / 2 } },
-    };
-    if (!envelope.found) return [circle];
-    const { washerOutside, acrossCorners, socketOutside } = envelope.row;
-    const around = pattern.holes.flatMap(({ featureId, at }): readonly Ghost[] => [
-      {
-        id: `${featureId}.head`,
-        kind: 'bolt-head',
-        shape: { circle: { centre: at, radius: Math.max(washerOutside.value, acrossCorners.value) / 2 } },
-      },
-      ...(pattern.made === 'tapped'
-        ? [
-            {
-              id: `${featureId}.thread`,
-              kind: 'thread' as const,
-              shape: { circle: { centre: at, radius: pattern.thread.diameter / 2 } },
-            },
-          ]
-        : []),
-    ]);
-    const first = pattern.holes[0];
-    const socket: readonly Ghost[] =
-      first === undefined
-        ? []
-        : [
-            {
-              id: `${pattern.id}.socket`,
-              kind: 'socket',
-              label: 'socket',
-              shape: { circle: { centre: first.at, radius: socketOutside.value / 2 } },
-            },
-          ];
-    return [circle, ...around, ...socket];
-  });
-}
 
 function hubGhosts(p: AdapterPlate, facts: Facts): readonly Ghost[] {
   const answer = resolve(p);
@@ -113,5 +64,7 @@ export function adapterPlateGhosts(_part: Part, p: AdapterPlate, facts: Facts): 
           },
         ],
   );
-  return [...patternGhosts(p), ...hubGhosts(p, facts), ...bores, ...chainGhosts(p, facts)];
+  const answer = resolve(p);
+  const patterns = answer.ok ? patternGhosts(answer.value.patterns) : [];
+  return [...patterns, ...hubGhosts(p, facts), ...bores, ...chainGhosts(p, facts)];
 }

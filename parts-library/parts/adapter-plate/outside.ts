@@ -1,9 +1,9 @@
 // The outer edge: round by diameter or edge distance, or lobed.
 import { circleContour, makeContour, type Contour } from '../../geometry/index.js';
 import type { Centre } from './centre.js';
-import { drawLobes } from './lobes.js';
+import { drawLobes } from '../shared/lobes.js';
 import type { AdapterPlate } from './parameters.js';
-import type { ResolvedPattern } from './pattern.js';
+import type { ResolvedPattern } from '../shared/pattern.js';
 
 export interface Outside {
   readonly contour: Contour;

@@ -4,7 +4,7 @@ import type { FieldKit } from '../fields/index.js';
 import { centreFields } from './centre-fields.js';
 import { loadFields } from './load-fields.js';
 import { outsideFields } from './outside-fields.js';
-import { patternFields } from './pattern-fields.js';
+import { patternFields } from '../shared/pattern-fields.js';
 import { plateFields } from '../shared/plate-fields.js';
 
 /** One schema for the whole part. Lengths in mm or as typed. */
@@ -24,4 +24,3 @@ export function adapterPlateParameters(f: FieldKit) {
 }
 
 export type AdapterPlate = z.output<ReturnType<typeof adapterPlateParameters>>;
-export type Pattern = NonNullable<AdapterPlate['pattern2']>;

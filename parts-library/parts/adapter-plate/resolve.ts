@@ -2,7 +2,7 @@
 import type { AdapterPlate } from './parameters.js';
 import { drawCentre, resolveCentre, type Centre } from './centre.js';
 import { drawOutside, type Outside } from './outside.js';
-import { resolvePatterns, type ResolvedPattern } from './pattern.js';
+import { resolvePatterns, type ResolvedPattern } from '../shared/pattern.js';
 import type { CutFeature } from '../../model/index.js';
 import { GeometryError, type Point } from '../../geometry/index.js';
 import { boltHoles } from '../../handbook/index.js';

@@ -18,7 +18,7 @@ export const HOLE_FITS = [
 ] as const;
 
 /** Bolt, way of making the holes, and fit: the fields of a set of equal holes. */
-export function holeFields(f: FieldKit, group: string, bolt: string) {
+export function holeFields(f: FieldKit, group: string, bolt: string, holes = 'clearance') {
   return {
     bolt: f.thread.given({
       title: 'Bolt',
@@ -33,7 +33,7 @@ export function holeFields(f: FieldKit, group: string, bolt: string) {
       group,
       min: 1,
       max: 200,
-      default: 'clearance',
+      default: holes,
     }),
     holeFit: f.choice({
       title: 'Hole fit',

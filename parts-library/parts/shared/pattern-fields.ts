@@ -1,6 +1,7 @@
 // The fields of one bolt pattern, first or second.
+import type { z } from 'zod';
 import type { FieldKit } from '../fields/index.js';
-import { holeFields } from '../shared/holes.js';
+import { holeFields } from './holes.js';
 
 /** Bolt circles that make sense on a small vehicle, mm. */
 export const SMALLEST_CIRCLE = 10;
@@ -11,12 +12,19 @@ const CIRCLE_HELP =
   'near-edges 47.3 hole 8.5; far-edges 64.3 hole 8.5; both of these separated by a semicolon, so that the hole size cancels; ' +
   'across 110 (opposite holes); from-bore 20.5 bore 57.15 hole 8.5; centres (0,55) (-52,17) and so on.';
 
+/** What a pattern is before anything is typed. */
+export interface PatternStart {
+  readonly bolts: number;
+  readonly circle: string;
+  readonly bolt: string;
+  /** Angle of the first hole; 90, on top, when left out. */
+  readonly clocking?: string;
+  /** How the holes are made; cut to the clearance size when left out. */
+  readonly holes?: string;
+}
+
 /** The fields of one bolt pattern, first or second. */
-export function patternFields(
-  f: FieldKit,
-  group: string,
-  start: { bolts: number; circle: string; bolt: string },
-) {
+export function patternFields(f: FieldKit, group: string, start: PatternStart) {
   return {
     bolts: f.count.given({
       title: 'Bolts',
@@ -47,7 +55,7 @@ export function patternFields(
       ],
       default: start.circle,
     }),
-    ...holeFields(f, group, start.bolt),
+    ...holeFields(f, group, start.bolt, start.holes),
     threadPercent: f.percent.maybe({
       title: 'Thread percent',
       help: 'Percent of full thread for the tap drill; about 65 eases tapping in plate and costs little strength. Left out, the usual chart drill is taken.',
@@ -62,7 +70,7 @@ export function patternFields(
       group,
       min: -360,
       max: 360,
-      default: '90',
+      default: start.clocking ?? '90',
     }),
     boltedBy: f.choice({
       title: 'Bolted part has',
@@ -94,4 +102,5 @@ export function patternFields(
   };
 }
 
-/** One schema for the whole part. Lengths in mm or as typed. */
+/** One bolt pattern as read. */
+export type Pattern = z.output<z.ZodObject<ReturnType<typeof patternFields>>>;

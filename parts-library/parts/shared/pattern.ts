@@ -2,9 +2,8 @@
 import type { BoltPattern } from '../../checks/index.js';
 import type { Point } from '../../geometry/index.js';
 import { boltCircleFrom, boltHoles, findThread, type BoltCircle } from '../../handbook/index.js';
-import { sizeHole, type SizedHole } from '../shared/holes.js';
-import type { AdapterPlate, Pattern } from './parameters.js';
-import { LARGEST_CIRCLE, SMALLEST_CIRCLE } from './pattern-fields.js';
+import { sizeHole, type SizedHole } from './holes.js';
+import { LARGEST_CIRCLE, SMALLEST_CIRCLE, type Pattern } from './pattern-fields.js';
 
 export interface ResolvedPattern {
   readonly pattern: BoltPattern;
@@ -89,7 +88,7 @@ export function resolvePattern(p: Pattern, id: BoltPattern['id']): PatternResult
 
 /** Both patterns, or the first thing that is wrong with one of them. */
 export function resolvePatterns(
-  p: AdapterPlate,
+  p: Pattern & { readonly pattern2?: Pattern | undefined },
 ): { readonly ok: true; readonly value: readonly ResolvedPattern[] } | Extract<PatternResult, { ok: false }> {
   const first = resolvePattern(p, 'pattern1');
   if (!first.ok) return first;
