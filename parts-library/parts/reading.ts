@@ -38,7 +38,9 @@ function fieldInfoOf(schema: z.ZodType, path: string): FieldInfo {
 }
 
 function unwrap(schema: z.ZodType): z.ZodType {
-  return schema instanceof z.ZodOptional ? unwrap(schema.unwrap() as z.ZodType) : schema;
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodPrefault
+    ? unwrap(schema.unwrap() as z.ZodType)
+    : schema;
 }
 
 function listFields(schema: z.ZodObject, prefix: string): readonly Field[] {
@@ -47,7 +49,9 @@ function listFields(schema: z.ZodObject, prefix: string): readonly Field[] {
     const info = fieldInfoOf(value as z.ZodType, path);
     const inner = unwrap(value as z.ZodType);
     const field: Field = { ...info, path };
-    return inner instanceof z.ZodObject ? [field, ...listFields(inner, `${path}.`)] : [field];
+    if (!(inner instanceof z.ZodObject)) return [field];
+    // A group that is always there is no choice of its own: only what it holds is listed.
+    return [...(info.optional ? [field] : []), ...listFields(inner, `${path}.`)];
   });
 }
 

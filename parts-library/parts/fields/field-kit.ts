@@ -8,6 +8,7 @@ import {
   readLength,
   readMass,
   readMeasure,
+  readRotation,
   readTorque,
   writeMeasure,
   type Reading,
@@ -168,6 +169,7 @@ export function createFieldKit(unit: Unit) {
   const torque = both('torque', (info) => numberOf(info, 'N·m', (text) => readTorque(text, { unit })));
   const force = both('force', (info) => numberOf(info, 'N', (text) => readForce(text, { unit })));
   const mass = both('mass', (info) => numberOf(info, 'kg', (text) => readMass(text, { unit })));
+  const rotation = both('rotation', (info) => numberOf(info, 'rpm', readRotation));
   const percent = both('percent', (info) => numberOf(info, '%', plainNumber(info, '%')));
   const factor = both('factor', (info) => numberOf(info, '', plainNumber(info, '')));
 
@@ -279,6 +281,10 @@ export function createFieldKit(unit: Unit) {
     return annotate(schema.optional(), { ...info, kind: 'choice', optional: true });
   };
 
+  /** Several fields under one name that are always there, each with its own default. */
+  const group = <S extends z.ZodObject>(schema: S, info: Info) =>
+    annotate(schema.prefault({} as z.input<S>), { ...info, kind: 'group', optional: false });
+
   /** Several fields under one name; left out as a whole when not given. */
   const maybeGroup = <S extends z.ZodObject>(schema: S, info: Info) =>
     annotate(schema.optional(), { ...info, kind: 'group', optional: true });
@@ -290,6 +296,7 @@ export function createFieldKit(unit: Unit) {
     torque,
     force,
     mass,
+    rotation,
     percent,
     factor,
     count,
@@ -301,6 +308,7 @@ export function createFieldKit(unit: Unit) {
     holes,
     choice,
     maybeChoice,
+    group,
     maybeGroup,
   };
 }
