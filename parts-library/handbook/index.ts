@@ -29,6 +29,8 @@ export { clearanceHole } from './clearance.js';
 export type { ClearanceFit, ClearanceHole } from './clearance.js';
 export { boltEnvelope, boltHead, countersinkDepth, socketOutside } from './heads.js';
 export type { BoltEnvelope, BoltHead, HeadField } from './heads.js';
+export { boltLength } from './bolt-length.js';
+export type { BoltLength } from './bolt-length.js';
 export { findGrade, listGrades } from './bolt-grades.js';
 export type { BoltGrade, GradeName } from './bolt-grades.js';
 export { boltShear, breakingLoad, nutFactor, preload, proofLoad, tighteningTorque } from './bolt-strength.js';
