@@ -16,6 +16,7 @@ import {
   writeLength,
   writeMass,
   writeMeasure,
+  writeRotation,
   writeTorque,
   type Reading,
   type Unit,
@@ -95,6 +96,7 @@ export function fieldText(field: Field, value: Json | undefined, unit: Unit): st
     case 'torque':
     case 'force':
     case 'mass':
+    case 'rotation':
     case 'percent':
     case 'factor':
       return amountText(value, unit, field.kind);
@@ -142,6 +144,8 @@ export function fieldEcho(field: Field, value: Json | undefined): readonly strin
       return split(echoMass(amount));
     case 'angle':
       return split(echoAngle(amount)).slice(0, 1);
+    case 'rotation':
+      return [writeRotation(amount)];
     case 'percent':
       return [`${amount} %`];
     default:

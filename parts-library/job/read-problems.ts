@@ -13,6 +13,7 @@ const EXAMPLES: Readonly<Record<Field['kind'], string>> = {
   torque: 'a torque such as 40 or "30 lbf·ft"',
   force: 'a force such as 1200 or "270 lbf"',
   mass: 'a mass such as 250 or "550 lb"',
+  rotation: 'a speed of turning such as 1500 or "25 rev/s"',
   material: 'a grade such as "S275"',
   chain: 'a chain such as "428" or "08B"',
   thread: 'a thread such as "M10" or "3/8-16"',

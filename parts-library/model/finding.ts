@@ -10,7 +10,23 @@ export type Level = 'stop' | 'caution' | 'note' | 'pass';
 export type Stage = 'read' | 'draw' | 'check' | 'arrange' | 'plan' | 'estimate' | 'import' | 'learn';
 
 /** Units that a finding's numbers carry; lengths are always mm here, whatever the screen shows. */
-export type QuantityUnit = 'mm' | 'mm2' | 'N' | 'N·m' | 'MPa' | 'kg' | 's' | 'degrees' | '1' | '%' | 'teeth';
+export type QuantityUnit =
+  | 'mm'
+  | 'mm2'
+  | 'N'
+  | 'N·m'
+  | 'MPa'
+  | 'kg'
+  | 's'
+  | 'degrees'
+  | '1'
+  | '%'
+  | 'teeth'
+  | 'links'
+  | 'rpm'
+  | 'km/h'
+  | 'm/s'
+  | 'W';
 
 export interface Quantity {
   readonly amount: number;

@@ -29,6 +29,7 @@ export type {
   StepsReading,
   Tagged,
 } from './measure-types.js';
+export { readRotation, writeRotation } from './rotation.js';
 export { echoSpeed, readSpeed, writeSpeed } from './speed.js';
 export { echoTime, readTime, writeClock, writeTime } from './time.js';
 export { echoTorque, readTorque, writeTorque } from './torque.js';

@@ -30,6 +30,7 @@ const UNITS: Readonly<Record<Field['kind'], string>> = {
   torque: 'TORQUE',
   force: 'FORCE',
   mass: 'MASS',
+  rotation: 'RPM',
   thread: 'THREAD',
   material: 'GRADE',
   chain: 'CHAIN',
@@ -50,6 +51,7 @@ const BOUNDS: Readonly<Partial<Record<Field['kind'], string>>> = {
   torque: ' N·m',
   force: ' N',
   mass: ' kg',
+  rotation: ' rpm',
 };
 
 function factsOf(field: Field): string {

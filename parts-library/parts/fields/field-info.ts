@@ -9,6 +9,7 @@ export type FieldKind =
   | 'torque'
   | 'force'
   | 'mass'
+  | 'rotation'
   | 'thread'
   | 'material'
   | 'chain'
@@ -39,7 +40,7 @@ export interface FieldInfo {
   readonly measuring?: string;
   /** Heading in the plain list. */
   readonly group: string;
-  /** Bounds of the value: mm for lengths, degrees, %, N·m, N, kg. */
+  /** Bounds of the value: mm for lengths, degrees, %, N·m, N, kg, rpm. */
   readonly min?: number;
   readonly max?: number;
   readonly choices?: readonly Choice[];
