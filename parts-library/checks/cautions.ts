@@ -3,7 +3,7 @@ import type { Material, Source } from '../handbook/index.js';
 import type { Finding } from '../model/index.js';
 import { found } from './findings.js';
 
-export type PartUse = 'drive' | 'brake' | 'steering' | 'other';
+export type PartUse = 'drive' | 'brake' | 'steering' | 'tow' | 'lift' | 'other';
 
 const PRACTICE: Source = {
   title: 'Usual caution',
@@ -21,6 +21,14 @@ const USE_WORDS: Readonly<
   steering: {
     title: 'Steering part: have a qualified person check it',
     says: 'These checks screen geometry and static strength only. Inspection rules reject welds and heat on steering linkage in many places; fatigue is not covered.',
+  },
+  tow: {
+    title: 'Towing part: have a qualified person check it',
+    says: 'These checks screen geometry and static strength only. A tow jerks with several times its steady pull; local rules may ask for approved couplings.',
+  },
+  lift: {
+    title: 'Lifting part: have a qualified person check it',
+    says: 'These checks screen geometry and static strength only. Lifting gear is designed, marked and proof-tested under its own rules; stay clear of what hangs.',
   },
   drive: {
     title: 'Drive part: guard the chain, and check bolts and weld after the first hour',

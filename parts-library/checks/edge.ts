@@ -37,7 +37,13 @@ export function nearestEdge(part: Part, pattern: BoltPattern) {
     .reduce((a, b) => (b.distance < a.distance - 1e-9 ? b : a));
 }
 
-export function checkEdgeDistance(part: Part, pattern: BoltPattern, facts: Facts): readonly Finding[] {
+/** `field` names the parameter that a person would change for more metal beside the bolts. */
+export function checkEdgeDistance(
+  part: Part,
+  pattern: BoltPattern,
+  facts: Facts,
+  field = 'edge',
+): readonly Finding[] {
   const { hole, distance, point } = nearestEdge(part, pattern);
   const bolt = pattern.thread.diameter;
   const least = minEdgeDistance(bolt, pattern.thread.system);
@@ -55,7 +61,7 @@ export function checkEdgeDistance(part: Part, pattern: BoltPattern, facts: Facts
       level,
       subject: { featureId: hole.featureId },
       anchor: { x: (hole.at.x + point.x) / 2, y: (hole.at.y + point.y) / 2 },
-      field: 'edge',
+      field,
       title:
         distance <= 0
           ? `Bolts for ${pattern.thread.name} lie off the plate`

@@ -16,6 +16,9 @@ export {
 } from './chain-drive.js';
 export { clearMetal } from './clear-metal.js';
 export { checkEdgeDistance, checkSpacing } from './edge.js';
+export { checkOldTube, checkVent, type Vent } from './closed-tube.js';
+export { checkEar, checkPin, metalRound, notCheckedLoad, type Ear, type EarLoad } from './ear.js';
+export { checkEdgeFillet, checkEdgeWeld, type EdgeWeld, type EdgeWeldLoad } from './edge-weld.js';
 export {
   checkFilletLeg,
   checkHubWeld,
@@ -31,4 +34,6 @@ export { checkHeadRoom, checkPatternsTogether, checkSeat, type HubBeside } from 
 export { checkSmallHoles } from './small-holes.js';
 export { checkTapping } from './tapping.js';
 export { checkThreadEngagement } from './thread-engagement.js';
+export { checkNamedUse } from './named-use.js';
+export { checkToolsOnHand } from './tools-on-hand.js';
 export { checkWebs } from './webs.js';

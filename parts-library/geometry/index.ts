@@ -56,6 +56,7 @@ export {
   type Gap,
   type Nearest,
 } from './distance.js';
+export { reachAlong } from './reach.js';
 export { containsContour, containsPoint, type Side } from './contain.js';
 export { roundCorners } from './fillet.js';
 export { hullContour, type Disc } from './hull.js';

@@ -106,3 +106,7 @@ export {
   vOpening,
 } from './bending.js';
 export type { BendRadius, Temper } from './bending.js';
+export { holeDamage, netSection } from './net-section.js';
+export type { NetSection, NetSectionQuestion } from './net-section.js';
+export { weldLine } from './weld-line.js';
+export type { WeldLine, WeldLineQuestion } from './weld-line.js';
