@@ -42,7 +42,7 @@ import {
 } from '../../handbook/index.js';
 import type { CutFeature, Finding, Part, Remedy } from '../../model/index.js';
 import { letterText } from '../lettering/strokes.js';
-import type { Centre } from './centre.js';
+import type { Centre } from '../shared/centre.js';
 import type { AdapterPlate } from './parameters.js';
 import { resolve, type Resolved } from './resolve.js';
 import { weldLegOf } from './weld.js';

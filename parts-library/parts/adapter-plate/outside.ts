@@ -1,6 +1,6 @@
 // The outer edge: round by diameter or edge distance, or lobed.
 import { circleContour, makeContour, type Contour } from '../../geometry/index.js';
-import type { Centre } from './centre.js';
+import type { Centre } from '../shared/centre.js';
 import { drawLobes } from '../shared/lobes.js';
 import type { AdapterPlate } from './parameters.js';
 import type { ResolvedPattern } from '../shared/pattern.js';

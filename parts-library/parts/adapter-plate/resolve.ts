@@ -1,6 +1,6 @@
 // An adapter plate resolved once: patterns, centre, outside and lightening, for drawing, checks and print alike.
 import type { AdapterPlate } from './parameters.js';
-import { drawCentre, resolveCentre, type Centre } from './centre.js';
+import { drawCentre, resolveCentre, type Centre } from '../shared/centre.js';
 import { drawOutside, type Outside } from './outside.js';
 import { resolvePatterns, type ResolvedPattern } from '../shared/pattern.js';
 import type { CutFeature } from '../../model/index.js';

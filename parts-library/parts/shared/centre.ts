@@ -1,11 +1,22 @@
-// The middle of the plate: how the opening for hub or shaft is made and what size it is cut and finished to.
+// The middle of a plate: how the opening for hub or shaft is made and what size it is cut and finished to.
 import { circleContour, makeContour, type Contour } from '../../geometry/index.js';
 import { findKey } from '../../handbook/index.js';
 import type { CutFeature, HoleFinish } from '../../model/index.js';
+import type { Entry } from '../fields/index.js';
 import { keyedBore } from './keyed-bore.js';
-import type { AdapterPlate } from './parameters.js';
 
 export type CentreWay = 'slip-to-weld' | 'bore-after' | 'turned' | 'plain' | 'none';
+
+/** The middle as asked for; lengths as typed. */
+export interface WantedCentre {
+  readonly centre?: CentreWay | undefined;
+  readonly hub?: Entry | undefined;
+  readonly fit?: Entry | undefined;
+  readonly bore?: Entry | undefined;
+  readonly grind: Entry;
+  readonly machiningAllowance: Entry;
+  readonly keyway: 'none' | 'metric' | 'inch';
+}
 
 export interface Centre {
   readonly way: CentreWay;
@@ -26,11 +37,11 @@ export type CentreResult =
 /** Clearance on diameter when none is given, mm: a hub slips in to be welded; a bored one is fitted as measured. */
 const SLIP_FIT = 0.2;
 
-const wayOf = (p: AdapterPlate): CentreWay =>
+const wayOf = (p: WantedCentre): CentreWay =>
   p.centre ?? (p.hub === undefined ? (p.bore === undefined ? 'none' : 'plain') : 'slip-to-weld');
 
 /** Resolves the centre from hub and fit, or from the bore; says which field is missing. */
-export function resolveCentre(p: AdapterPlate): CentreResult {
+export function resolveCentre(p: WantedCentre): CentreResult {
   const way = wayOf(p);
   if (way === 'none') return { ok: true, value: undefined };
   const fit = p.fit?.mm ?? (way === 'slip-to-weld' || way === 'plain' ? SLIP_FIT : 0);
@@ -70,7 +81,7 @@ export function resolveCentre(p: AdapterPlate): CentreResult {
 
 /** The centre opening as a feature. `field` names what is wrong when a keyway does not fit. */
 export function drawCentre(
-  p: AdapterPlate,
+  p: WantedCentre,
   centre: Centre,
 ):
   | { readonly ok: true; readonly value: CutFeature }
