@@ -72,6 +72,9 @@ const band = (
   tensileMegapascals: number,
 ): StrengthBand => ({ over, upTo, yieldMegapascals, tensileMegapascals });
 
+/** The tensile strengths of EN 10025-2 change below 3 mm; 3 mm itself belongs to the thicker plate. */
+const UNDER_3 = 2.9999;
+
 const euro = { kilogramsPerCubicMetre: euroConstants, modulusMegapascals: euroConstants };
 
 const materials: readonly Material[] = [
@@ -79,7 +82,7 @@ const materials: readonly Material[] = [
     name: 'S235',
     aliases: ['S235JR', 'S235J2', 'ST37', 'FE360'],
     ...steel,
-    bands: [band(0, 3, 235, 360), band(3, 16, 235, 360), band(16, 40, 225, 360)],
+    bands: [band(0, UNDER_3, 235, 360), band(UNDER_3, 16, 235, 360), band(16, 40, 225, 360)],
     source: en10025,
     exceptions: euro,
   },
@@ -87,7 +90,7 @@ const materials: readonly Material[] = [
     name: 'S275',
     aliases: ['S275JR', 'S275J2', 'ST44', 'FE430'],
     ...steel,
-    bands: [band(0, 3, 275, 430), band(3, 16, 275, 410), band(16, 40, 265, 410)],
+    bands: [band(0, UNDER_3, 275, 430), band(UNDER_3, 16, 275, 410), band(16, 40, 265, 410)],
     source: en10025,
     exceptions: euro,
   },
@@ -95,7 +98,7 @@ const materials: readonly Material[] = [
     name: 'S355',
     aliases: ['S355JR', 'S355J2', 'S355J2+N', 'ST52', 'FE510'],
     ...steel,
-    bands: [band(0, 3, 355, 510), band(3, 16, 355, 470), band(16, 40, 345, 470)],
+    bands: [band(0, UNDER_3, 355, 510), band(UNDER_3, 16, 355, 470), band(16, 40, 345, 470)],
     source: en10025,
     exceptions: euro,
   },

@@ -8,6 +8,7 @@ import {
   type CutFigures,
   type CutPlan,
 } from '../cutting/index.js';
+import { checkNamedUse, checkToolsOnHand } from '../checks/index.js';
 import { boundsOf, GeometryError, type Bounds } from '../geometry/index.js';
 import { findMaterial } from '../handbook/index.js';
 import {
@@ -163,10 +164,13 @@ const RUNS: Readonly<Record<StageName, StageRun>> = {
       : { problems: [settled.problem] };
   },
 
-  check: ({ read, part, process }) =>
-    read === undefined || part === undefined || process === undefined
-      ? {}
-      : { findings: read.check(part, process.facts) },
+  check: ({ read, part, process }) => {
+    if (read === undefined || part === undefined || process === undefined) return {};
+    const own = read.check(part, process.facts);
+    return {
+      findings: [...own, ...checkToolsOnHand(part, process.facts), ...checkNamedUse(part, own)],
+    };
+  },
 
   print: ({ read, part, process, format }) =>
     read === undefined || part === undefined || process === undefined

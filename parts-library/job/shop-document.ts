@@ -106,6 +106,7 @@ const tools: z.ZodType<ToolsOnHand> = z.strictObject({
   drills: z.array(text).max(1000),
   taps: z.array(text).max(1000),
   largestDrill: positive,
+  bending: z.strictObject({ newtons: positive, longest: positive }).exactOptional(),
   source,
 });
 

@@ -10,6 +10,8 @@ export interface ToolsOnHand {
   readonly taps: readonly string[];
   /** Largest drill the drill press takes, mm. */
   readonly largestDrill: number;
+  /** What bends plate: the force it presses with and the longest bend it takes; absent when it is not known. */
+  readonly bending?: { readonly newtons: number; readonly longest: number };
   readonly source: Source;
 }
 
@@ -18,6 +20,9 @@ const starting = (where: string): Source => ({
   where,
   certainty: 'common practice',
 });
+
+/** A hydraulic workshop press of about 10 t with a V block as long as its bed is wide. */
+const SHOP_PRESS = { newtons: 100_000, longest: 250 };
 
 const halves = Array.from({ length: 25 }, (_, step) => `${1 + step / 2} mm`).filter(
   (name) => parseFloat(name) >= 2,
@@ -28,6 +33,7 @@ export const metricTools: ToolsOnHand = {
   drills: [...halves, '3.3 mm', '4.2 mm', '6.8 mm', '10.3 mm', '13.5 mm', '14 mm', '15.5 mm', '17.5 mm'],
   taps: ['M4', 'M5', 'M6', 'M8', 'M10', 'M12', 'M16'],
   largestDrill: 20,
+  bending: SHOP_PRESS,
   source: starting('metric set by 0.5 mm to 13 mm, common tap drills, coarse taps'),
 };
 
@@ -49,6 +55,7 @@ export const inchTools: ToolsOnHand = {
     '1/2-13 UNC',
   ],
   largestDrill: 19.05,
+  bending: SHOP_PRESS,
   source: starting('fraction set by 1/64 in to 1/2 in, common tap drills, coarse taps'),
 };
 

@@ -41,6 +41,8 @@ describe('materials', () => {
     ['S355', 12, 355, 470],
     ['S355', 25, 345, 470],
     ['S275', 2, 275, 430],
+    // EN 10025-2 table 7 (from memory): the higher tensile strength is for less than 3 mm.
+    ['S275', 3, 275, 410],
   ])('%s %d mm yields at %d and breaks at %d MPa', (name, thickness, yieldStress, tensile) => {
     const strength = strengthAt(material(name), thickness);
     expect(strength?.yieldMegapascals).toBe(yieldStress);
