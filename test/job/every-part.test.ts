@@ -52,7 +52,7 @@ describe('bends', () => {
     const level = (bending: { readonly newtons: number; readonly longest: number }) =>
       run(
         'bent-bracket',
-        { width: 40, thickness: 3 },
+        { width: 40, thickness: 3, material: 'S275' },
         {
           ...startingShop,
           tools: { ...startingShop.tools, bending },
