@@ -6,17 +6,22 @@ import {
   echoForce,
   echoLength,
   echoMass,
+  echoSpeed,
   echoTorque,
   readForce,
   readLength,
+  readLengths,
   readMass,
   readMeasure,
+  readSpeed,
   readTorque,
   writeForce,
   writeLength,
+  writeLengths,
   writeMass,
   writeMeasure,
   writeRotation,
+  writeSpeed,
   writeTorque,
   type Reading,
   type Unit,
@@ -58,6 +63,16 @@ function measureText(value: Json, unit: Unit): string {
   return stored.ok ? writeMeasure(stored.value, unit, unit === 'mm' ? 3 : 4) : typed;
 }
 
+function lengthsText(value: Json, unit: Unit): string {
+  if (!isObject(value)) return plainText(value);
+  const typed = textOf(value['typed']);
+  const metric = textOf(value['metric']);
+  const now = readLengths(typed, { unit });
+  if (now.ok && writeLengths(now.value, 'mm') === metric) return typed;
+  const stored = readLengths(metric, { unit: 'mm' });
+  return stored.ok ? writeLengths(stored.value, unit, unit === 'mm' ? 3 : 4) : typed;
+}
+
 function amountText(value: Json, unit: Unit, kind: Field['kind']): string {
   if (!isObject(value)) return plainText(value);
   const typed = textOf(value['typed']);
@@ -68,6 +83,8 @@ function amountText(value: Json, unit: Unit, kind: Field['kind']): string {
     return stillMeans(typed, readForce(typed, { unit }), amount, writeForce(amount, { unit }));
   if (kind === 'mass')
     return stillMeans(typed, readMass(typed, { unit }), amount, writeMass(amount, { unit }));
+  if (kind === 'speed')
+    return stillMeans(typed, readSpeed(typed, { unit }), amount, writeSpeed(amount, { unit }));
   return typed.trim();
 }
 
@@ -88,6 +105,8 @@ export function fieldText(field: Field, value: Json | undefined, unit: Unit): st
   switch (field.kind) {
     case 'length':
       return lengthText(value, unit);
+    case 'lengths':
+      return lengthsText(value, unit);
     case 'measure':
       return measureText(value, unit);
     case 'holes':
@@ -96,6 +115,8 @@ export function fieldText(field: Field, value: Json | undefined, unit: Unit): st
     case 'torque':
     case 'force':
     case 'mass':
+    case 'speed':
+    case 'time':
     case 'rotation':
     case 'percent':
     case 'factor':
@@ -128,6 +149,10 @@ export function fieldEcho(field: Field, value: Json | undefined): readonly strin
         return extra === undefined || extra === '' ? line : `${line} ±${extra.replace('±', '')}`;
       });
     }
+    case 'lengths': {
+      const stored = readLengths(textOf(value['metric']), { unit: 'mm' });
+      return stored.ok ? [writeLengths(stored.value, 'mm', 3), writeLengths(stored.value, 'in', 4)] : [];
+    }
     case 'measure': {
       const stored = readMeasure(textOf(value['metric']), { unit: 'mm' });
       return stored.ok ? [writeMeasure(stored.value, 'mm', 3), writeMeasure(stored.value, 'in', 4)] : [];
@@ -142,6 +167,8 @@ export function fieldEcho(field: Field, value: Json | undefined): readonly strin
       return split(echoForce(amount));
     case 'mass':
       return split(echoMass(amount));
+    case 'speed':
+      return split(echoSpeed(amount));
     case 'angle':
       return split(echoAngle(amount)).slice(0, 1);
     case 'rotation':

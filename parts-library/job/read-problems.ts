@@ -6,6 +6,7 @@ const BARE = /^(Invalid|Too (big|small)|Unrecognized)/;
 
 const EXAMPLES: Readonly<Record<Field['kind'], string>> = {
   length: 'a length such as 35, "1-3/8 in" or "57.1 ±0.1"',
+  lengths: 'a list of lengths such as "6, 3 × 2, 1.5"',
   measure: 'a measure such as 110, "adjacent 55.84 ±0.1" or "across 95"',
   count: 'a whole number',
   angle: 'an angle in degrees',
@@ -14,6 +15,8 @@ const EXAMPLES: Readonly<Record<Field['kind'], string>> = {
   force: 'a force such as 1200 or "270 lbf"',
   mass: 'a mass such as 250 or "550 lb"',
   rotation: 'a speed of turning such as 1500 or "25 rev/s"',
+  speed: 'a speed such as 2500 or "100 in/min"',
+  time: 'a time such as 0.5 or "500 ms"',
   material: 'a grade such as "S275"',
   chain: 'a chain such as "428" or "08B"',
   thread: 'a thread such as "M10" or "3/8-16"',

@@ -15,6 +15,7 @@ export type {
   FieldKind,
   FieldKit,
   HoleWay,
+  LengthsEntry,
   MeasureEntry,
   NumberEntry,
 } from './fields/index.js';

@@ -16,6 +16,8 @@ export { echoForce, readForce, writeForce } from './force.js';
 export { readLength } from './length.js';
 export type { LengthOptions } from './length.js';
 export { echoMass, readMass, writeMass } from './mass.js';
+export { readLengths, writeLengths } from './lengths.js';
+export type { ListedLength } from './lengths.js';
 export { readMeasure } from './measure.js';
 export { MEASURE_WAYS } from './measure-types.js';
 export type {

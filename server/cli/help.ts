@@ -23,6 +23,7 @@ const COLUMN = 28;
 
 const UNITS: Readonly<Record<Field['kind'], string>> = {
   length: 'LENGTH',
+  lengths: 'LENGTHS',
   measure: 'MEASURE',
   count: 'N',
   angle: 'DEGREES',
@@ -30,6 +31,8 @@ const UNITS: Readonly<Record<Field['kind'], string>> = {
   torque: 'TORQUE',
   force: 'FORCE',
   mass: 'MASS',
+  speed: 'SPEED',
+  time: 'TIME',
   rotation: 'RPM',
   thread: 'THREAD',
   material: 'GRADE',
@@ -44,6 +47,7 @@ const UNITS: Readonly<Record<Field['kind'], string>> = {
 /** Unit of the bounds of each kind. */
 const BOUNDS: Readonly<Partial<Record<Field['kind'], string>>> = {
   length: ' mm',
+  lengths: ' mm',
   measure: ' mm',
   holes: ' mm',
   angle: ' degrees',
@@ -51,6 +55,8 @@ const BOUNDS: Readonly<Partial<Record<Field['kind'], string>>> = {
   torque: ' N·m',
   force: ' N',
   mass: ' kg',
+  speed: ' mm/min',
+  time: ' s',
   rotation: ' rpm',
 };
 

@@ -2,6 +2,7 @@
 
 export type FieldKind =
   | 'length'
+  | 'lengths'
   | 'measure'
   | 'count'
   | 'angle'
@@ -9,6 +10,8 @@ export type FieldKind =
   | 'torque'
   | 'force'
   | 'mass'
+  | 'speed'
+  | 'time'
   | 'rotation'
   | 'thread'
   | 'material'
@@ -40,7 +43,7 @@ export interface FieldInfo {
   readonly measuring?: string;
   /** Heading in the plain list. */
   readonly group: string;
-  /** Bounds of the value: mm for lengths, degrees, %, N·m, N, kg, rpm. */
+  /** Bounds of the value: mm for lengths, degrees, %, N·m, N, kg, mm/min, s, rpm. */
   readonly min?: number;
   readonly max?: number;
   readonly choices?: readonly Choice[];

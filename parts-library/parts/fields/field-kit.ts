@@ -6,16 +6,20 @@ import {
   readCount,
   readForce,
   readLength,
+  readLengths,
   readMass,
   readMeasure,
   readRotation,
+  readSpeed,
+  readTime,
   readTorque,
+  writeLengths,
   writeMeasure,
   type Reading,
   type Unit,
 } from '../../units/index.js';
 import type { Choice, FieldInfo } from './field-info.js';
-import type { Entry, HoleWay, MeasureEntry, NumberEntry } from './values.js';
+import type { Entry, HoleWay, LengthsEntry, MeasureEntry, NumberEntry } from './values.js';
 
 /** Longest text that a field takes; readers bound their own nesting beside it. */
 const LONGEST_TEXT = 400;
@@ -170,6 +174,8 @@ export function createFieldKit(unit: Unit) {
   const force = both('force', (info) => numberOf(info, 'N', (text) => readForce(text, { unit })));
   const mass = both('mass', (info) => numberOf(info, 'kg', (text) => readMass(text, { unit })));
   const rotation = both('rotation', (info) => numberOf(info, 'rpm', readRotation));
+  const speed = both('speed', (info) => numberOf(info, 'mm/min', (text) => readSpeed(text, { unit })));
+  const time = both('time', (info) => numberOf(info, 's', readTime));
   const percent = both('percent', (info) => numberOf(info, '%', plainNumber(info, '%')));
   const factor = both('factor', (info) => numberOf(info, '', plainNumber(info, '')));
 
@@ -205,6 +211,38 @@ export function createFieldKit(unit: Unit) {
             // The words as typed, so that reading it back changes nothing.
             measure: { ...value, typed },
           }));
+        }),
+      ),
+  );
+
+  /** Bounds hold for each length of the list. */
+  const lengths = both('lengths', (info) =>
+    z
+      .union([
+        typedText,
+        z.object({ typed: z.string().max(LONGEST_TEXT), metric: z.string().max(LONGEST_TEXT) }),
+      ])
+      .transform(
+        knowing((input, ctx): LengthsEntry => {
+          const typed = typeof input === 'object' ? input.typed : String(input);
+          const reading =
+            typeof input === 'object'
+              ? readLengths(input.metric, { unit: 'mm' })
+              : readLengths(typed, { unit: typeof input === 'number' ? 'mm' : unit });
+          return fromReading(ctx, input, reading, (list) => {
+            const outside = list.find(({ mm }) => !within(mm, info.min, info.max));
+            if (outside !== undefined) {
+              return refuse(
+                ctx,
+                input,
+                `${info.title} has ${outside.mm} mm in "${typed}"; accepted is ${rangeWords(info, 'mm')}.`,
+              );
+            }
+            const metric = writeLengths(list, 'mm');
+            const back = readLengths(metric, { unit: 'mm' });
+            // The lengths as they will be read back, so that storing them changes nothing.
+            return { typed, metric, lengths: back.ok ? back.value : list };
+          });
         }),
       ),
   );
@@ -292,10 +330,13 @@ export function createFieldKit(unit: Unit) {
   return {
     unit,
     length,
+    lengths,
     angle,
     torque,
     force,
     mass,
+    speed,
+    time,
     rotation,
     percent,
     factor,

@@ -1,6 +1,6 @@
 // Values of parameters after reading: what was typed is kept for echo, the metric value is the authority.
 // All are plain JSON, and reading one back gives the same value, whatever the job's unit is by then.
-import type { Measure } from '../../units/index.js';
+import type { ListedLength, Measure } from '../../units/index.js';
 
 /** A length as typed and as understood. */
 export interface Entry {
@@ -22,6 +22,14 @@ export interface MeasureEntry {
   /** The same written in millimetres, the form that is read back. */
   readonly metric: string;
   readonly measure: Measure;
+}
+
+/** A list of lengths, such as the plates on hand. */
+export interface LengthsEntry {
+  readonly typed: string;
+  /** The same written in millimetres, the form that is read back. */
+  readonly metric: string;
+  readonly lengths: readonly ListedLength[];
 }
 
 /** How the holes of a pattern are made. */
