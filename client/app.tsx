@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { DrawingArea } from './drawing/drawing-area.js';
 import { PlainList } from './list/plain-list.js';
 import { Notes } from './notes/notes.js';
+import { Operations } from './notes/operations.js';
 import { Rail } from './rail/rail.js';
 import { Conflict } from './sheet/conflict.js';
 import { Empty } from './sheet/empty.js';
@@ -43,6 +44,7 @@ function Print() {
       <TitleBlock />
       <div class="column">
         <Notes />
+        <Operations />
         <PlainList />
       </div>
     </div>

@@ -4,6 +4,7 @@ import { drawPrint, type DisplayList, type TitleBlock } from '../../parts-librar
 import {
   continueRun,
   createFormat,
+  operationsOf,
   requestForRow,
   resultOf,
   startRun,
@@ -16,7 +17,15 @@ import {
   type ShopFacts,
 } from '../../parts-library/job/index.js';
 import type { Family } from '../../parts-library/parts/index.js';
-import type { Derived, Finding, Format, JsonObject, Level } from '../../parts-library/model/index.js';
+import type {
+  Derived,
+  Finding,
+  Format,
+  HardwareItem,
+  JsonObject,
+  Level,
+  ShopStep,
+} from '../../parts-library/model/index.js';
 import type { Entries } from './entries.js';
 import type { LastReading } from './last-reading.js';
 import { followInNextFrame } from './next-frame.js';
@@ -50,6 +59,9 @@ export interface Print {
   readonly title: ReadonlySignal<TitleBlock | undefined>;
   /** What follows from the readings. */
   readonly derived: ReadonlySignal<readonly Derived[]>;
+  /** Every operation in order, and what goes with the part. */
+  readonly operations: ReadonlySignal<readonly ShopStep[]>;
+  readonly hardware: ReadonlySignal<readonly HardwareItem[]>;
   readonly format: ReadonlySignal<Format>;
   /** The room that the drawing has, CSS pixels. */
   readonly room: Signal<Room>;
@@ -178,6 +190,8 @@ export function createPrint(from: {
       sameData,
     ),
     derived: steadyList(() => goodValue.value?.derived ?? []),
+    operations: steadyList(() => (good.value === undefined ? [] : operationsOf(good.value))),
+    hardware: steadyList(() => goodValue.value?.hardware ?? []),
     format: computed(() => createFormat(unit.value)),
     drawing: computed(() => {
       const progress = goodSketch.value?.progress;

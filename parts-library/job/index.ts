@@ -1,4 +1,5 @@
 // The job: its document, changes with undo, digests, and the flow from parameters to figures and files.
+export { operationsOf } from './operations.js';
 export { canonicalJson, digestOf } from './canonical.js';
 export { applyChange, changeSchema, type Applied, type Change } from './change.js';
 export { createDemoJob, DEMO_JOB_ID } from './demo.js';

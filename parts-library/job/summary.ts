@@ -5,11 +5,13 @@ import {
   isOpening,
   type Derived,
   type Finding,
+  type HardwareItem,
   type JsonObject,
   type ShopStep,
 } from '../model/index.js';
 import type { Unit } from '../units/index.js';
 import { freshJson, isObject } from './json-guard.js';
+import { operationsOf } from './operations.js';
 import type { PartRun, PartValue } from './run-part.js';
 
 export interface PartSummary {
@@ -78,7 +80,10 @@ export interface RunSummary {
   /** What follows from what was typed, such as the circle from a reading. */
   readonly derived: readonly Derived[];
   readonly findings: readonly Finding[];
+  /** Every operation in order, from the torch to paint. */
   readonly steps: readonly ShopStep[];
+  /** What is bought or sawn to go with it. */
+  readonly hardware: readonly HardwareItem[];
 }
 
 /** A millionth of a unit: below it a figure is noise of the arithmetic. */
@@ -96,7 +101,8 @@ export function summarise(run: PartRun): RunSummary | undefined {
     cut: summariseCut(run.value),
     derived: run.value.derived,
     findings: run.findings,
-    steps: run.value.steps,
+    steps: operationsOf(run),
+    hardware: run.value.hardware,
   };
 }
 

@@ -102,11 +102,25 @@ export function findingsText(findings: readonly Finding[]): string {
 }
 
 const stepsText = (steps: readonly ShopStep[]): string =>
-  steps.length === 0 ? '' : `\nBy hand\n${steps.map(({ kind, says }) => line(kind, says)).join('')}`;
+  steps.length === 0
+    ? ''
+    : `\nOperations\n${steps.map(({ kind, says }) => entry(kind, says, COLUMN)).join('')}`;
+
+/** `4 × M8 × 25 hexagon bolt, 8.8`, with the sawn length and what to know about it. */
+function hardwareText({ hardware, unit }: RunSummary): string {
+  if (hardware.length === 0) return '';
+  const { length } = createFormat(unit);
+  const lines = hardware.map((item) => {
+    const sawn = item.length === undefined ? '' : `, sawn ${length(item.length)}`;
+    const says = item.says === undefined ? '' : `: ${item.says}`;
+    return entry(item.kind, `${item.quantity} × ${item.name}${sawn}${says}`, COLUMN);
+  });
+  return `\nHardware and saw list\n${lines.join('')}`;
+}
 
 /** The whole report. */
 export function reportText(summary: RunSummary): string {
-  return `${partText(summary)}\n${cutText(summary)}\n${findingsText(summary.findings)}${stepsText(summary.steps)}`;
+  return `${partText(summary)}\n${cutText(summary)}\n${findingsText(summary.findings)}${stepsText(summary.steps)}${hardwareText(summary)}`;
 }
 
 export const filesText = (files: readonly WrittenPath[]): string =>

@@ -110,6 +110,9 @@ export const summarySchema = z
     findings: z.array(findingSchema),
     derived: z.array(z.looseObject({ id: z.string(), title: z.string(), text: z.string() })),
     steps: z.array(z.looseObject({ kind: z.string(), says: z.string() })),
+    hardware: z.array(
+      z.looseObject({ id: z.string(), kind: z.string(), name: z.string(), quantity: z.number() }),
+    ),
   })
   .meta({ id: 'PartSummary' });
 
