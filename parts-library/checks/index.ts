@@ -31,6 +31,14 @@ export { checkLabel } from './label.js';
 export { checkMeasuring } from './measuring.js';
 export { checkPlateSize } from './plate-size.js';
 export { checkHeadRoom, checkPatternsTogether, checkSeat, type HubBeside } from './room.js';
+export {
+  checkInsideCorner,
+  checkSlip,
+  checkSlotWidth,
+  checkTakeUp,
+  type JudgedSlot,
+  type SlottedJoint,
+} from './slots.js';
 export { checkSmallHoles } from './small-holes.js';
 export { checkTapping } from './tapping.js';
 export { checkThreadEngagement } from './thread-engagement.js';

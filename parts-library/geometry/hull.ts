@@ -13,9 +13,17 @@ export interface Disc {
 
 const TURN = 2 * Math.PI;
 
-/** How far a disc reaches in a direction: its support function. */
-const reach = ({ centre, radius }: Disc, angle: number): number =>
-  centre.x * Math.cos(angle) + centre.y * Math.sin(angle) + radius;
+/** The disc that reaches farthest in a direction: the greatest of their support functions. */
+function farthestOf(discs: readonly Disc[], angle: number): Disc | undefined {
+  const [x, y] = [Math.cos(angle), Math.sin(angle)];
+  let best: Disc | undefined;
+  let most = -Infinity;
+  for (const disc of discs) {
+    const reach = disc.centre.x * x + disc.centre.y * y + disc.radius;
+    if (reach > most) [best, most] = [disc, reach];
+  }
+  return best;
+}
 
 /** Directions in which two discs reach equally far; none when one lies inside the other. */
 function evenDirections(a: Disc, b: Disc): readonly number[] {
@@ -40,20 +48,15 @@ export function hullContour(discs: readonly Disc[], direction: Direction): Conto
   const changes = discs
     .flatMap((a, index) => discs.slice(index + 1).flatMap((b) => evenDirections(a, b)))
     .sort((a, b) => a - b);
-  const farthest = (angle: number): Disc | undefined =>
-    discs.reduce<Disc | undefined>(
-      (best, disc) => (best === undefined || reach(disc, angle) > reach(best, angle) ? disc : best),
-      undefined,
-    );
   const first = changes[0];
-  const lone = farthest(0);
+  const lone = farthestOf(discs, 0);
   if (lone === undefined) throw new GeometryError('A hull needs at least one circle to go round.');
   if (first === undefined) return circleContour(lone.centre, lone.radius, direction);
   const stretches: { disc: Disc; from: number; to: number }[] = [];
   changes.forEach((from, index) => {
     const to = changes[index + 1] ?? first + TURN;
     if (to - from < 1e-12) return;
-    const disc = farthest((from + to) / 2);
+    const disc = farthestOf(discs, (from + to) / 2);
     if (disc === undefined) return;
     const last = stretches.at(-1);
     if (last?.disc === disc) last.to = to;

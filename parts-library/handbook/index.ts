@@ -31,6 +31,8 @@ export { boltEnvelope, boltHead, countersinkDepth, socketOutside } from './heads
 export type { BoltEnvelope, BoltHead, HeadField } from './heads.js';
 export { boltLength } from './bolt-length.js';
 export type { BoltLength } from './bolt-length.js';
+export { jointFriction, slipLoad } from './slip.js';
+export type { SlipLoad } from './slip.js';
 export { findGrade, listGrades } from './bolt-grades.js';
 export type { BoltGrade, GradeName } from './bolt-grades.js';
 export { boltShear, breakingLoad, nutFactor, preload, proofLoad, tighteningTorque } from './bolt-strength.js';
