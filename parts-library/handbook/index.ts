@@ -112,3 +112,31 @@ export { holeDamage, netSection } from './net-section.js';
 export type { NetSection, NetSectionQuestion } from './net-section.js';
 export { weldLine } from './weld-line.js';
 export type { WeldLine, WeldLineQuestion } from './weld-line.js';
+export {
+  forwardStopSource,
+  freePlayRule,
+  leverSource,
+  linePressure,
+  pedalFactor,
+  pedalForce,
+  slendernessLimit,
+  throttleSprings,
+  usualBrakeRatio,
+} from './lever.js';
+export type { PedalForce } from './lever.js';
+export {
+  combinedStress,
+  deflectionSource,
+  eyeSource,
+  holeConcentration,
+  leastLeverHeight,
+  leverDeflection,
+  leverStress,
+  sidewaysStress,
+  taperedDeflection,
+  twistSource,
+  twistStress,
+} from './lever-stress.js';
+export type { LeverBeam, LeverSection, LeverSlice, LeverStress } from './lever-stress.js';
+export { leverOver, linkAt, linkageSource, swingForTravel } from './linkage.js';
+export type { LeverRange, Linkage, LinkState } from './linkage.js';
