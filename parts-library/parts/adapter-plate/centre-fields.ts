@@ -23,6 +23,7 @@ export function centreFields(f: FieldKit) {
       group: 'Centre',
       min: 5,
       max: 500,
+      usual: [38, 62],
     }),
     fit: f.length.maybe({
       title: 'Fit',
@@ -30,6 +31,7 @@ export function centreFields(f: FieldKit) {
       group: 'Centre',
       min: 0,
       max: 5,
+      usual: [0.1, 0.4],
     }),
     bore: f.length.maybe({
       title: 'Bore',
@@ -38,6 +40,7 @@ export function centreFields(f: FieldKit) {
       group: 'Centre',
       min: 3,
       max: 1000,
+      usual: [30, 64],
     }),
     grind: f.length.given({
       title: 'Ground off the bore',

@@ -51,6 +51,7 @@ export function outsideFields(f: FieldKit) {
       group: 'Lightening',
       min: 0,
       max: 24,
+      usual: [0, 3],
       default: 0,
     }),
     lighteningDiameter: f.length.given({
@@ -59,6 +60,7 @@ export function outsideFields(f: FieldKit) {
       group: 'Lightening',
       min: 2,
       max: 500,
+      usual: [6, 10],
       default: '16 mm',
     }),
     lighteningCircle: f.length.maybe({

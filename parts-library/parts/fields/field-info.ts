@@ -46,6 +46,8 @@ export interface FieldInfo {
   /** Bounds of the value: mm for lengths, degrees, %, N·m, N, kg, mm/min, s, rpm. */
   readonly min?: number;
   readonly max?: number;
+  /** What small vehicles usually have, within the bounds: typed values outside are as good, random trials stay inside. */
+  readonly usual?: readonly [from: number, to: number];
   readonly choices?: readonly Choice[];
   /** Ready-made values to pick from; anything else may be typed. */
   readonly suggestions?: readonly string[];
