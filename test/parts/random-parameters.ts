@@ -97,6 +97,8 @@ export interface Drawn {
 
 /** Optional fields are given this often, percent. */
 const GIVEN = 40;
+/** A choice that may be left out has several values to come up, and is given more often. */
+const outOf = ({ kind }: Field): number => (kind === 'choice' ? 64 : 99);
 
 /**
  * Parameter sets of a family. A field that may be left out is given in four of ten; choices are drawn evenly, sizes
@@ -109,7 +111,7 @@ export function parametersOf({ fields }: Family): fc.Arbitrary<Drawn> {
     const drawn = field.path.includes('.') ? undefined : valuesOf(field);
     if (drawn === undefined) continue;
     values[field.path] = drawn;
-    lots[field.path] = field.optional ? fc.integer({ min: 0, max: 99 }) : fc.constant(0);
+    lots[field.path] = field.optional ? fc.integer({ min: 0, max: outOf(field) }) : fc.constant(0);
   }
   return fc.tuple(fc.record(values), fc.record(lots)).map(([all, lot]) => {
     const isGiven = ([name]: readonly [string, unknown]): boolean => (lot[name] ?? 0) < GIVEN;
