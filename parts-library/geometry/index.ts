@@ -66,6 +66,7 @@ export { tangentChain, type ChainOptions, type TangentChain } from './tangent-ch
 export { relieveCorners } from './relief.js';
 export { arcSlotContour, rectangleContour, slotContour, type ArcSlot, type Rectangle } from './slots.js';
 export { chordContour, chordCount } from './chord.js';
+export { biarc, fitArcs, type Curve, type FittedCurve } from './fit-arcs.js';
 export {
   nearestWithin,
   packContours,

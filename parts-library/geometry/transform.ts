@@ -1,4 +1,4 @@
-// Turning, mirroring and moving; starting a contour elsewhere; splitting a segment.
+// Turning, mirroring, scaling and moving; starting a contour elsewhere; splitting a segment.
 import { norm } from './norm.js';
 import { nearestOnContour } from './distance.js';
 import { GeometryError } from './errors.js';
@@ -8,8 +8,10 @@ import { coincidentPoints, onContour } from './tolerances.js';
 import { trustedContour } from './trust.js';
 import type { Contour, OpenPath, Point, Vertex } from './types.js';
 
-/** Mirror first, then turn, then move. */
+/** Mirror and scale first, then turn, then move. */
 export interface Transform {
+  /** The same in x and y, positive; 1 when absent. */
+  readonly scale?: number;
   /** Counter-clockwise about the origin. Multiples of 90 are exact. */
   readonly rotateDegrees?: number;
   /** Left becomes right: x changes sign. */
@@ -105,11 +107,12 @@ function rotateList(vertices: readonly Vertex[], start: number): Vertex[] {
 }
 
 function pointMover(transform: Transform): (p: Point) => Point {
-  const { rotateDegrees = 0, mirror = false, dx = 0, dy = 0 } = transform;
+  const { rotateDegrees = 0, mirror = false, scale = 1, dx = 0, dy = 0 } = transform;
   const { cosine, sine } = turnOf(rotateDegrees);
   return (p) => {
-    const x = mirror ? -p.x : p.x;
-    return { x: x * cosine - p.y * sine + dx, y: x * sine + p.y * cosine + dy };
+    const x = (mirror ? -p.x : p.x) * scale;
+    const y = p.y * scale;
+    return { x: x * cosine - y * sine + dx, y: x * sine + y * cosine + dy };
   };
 }
 
