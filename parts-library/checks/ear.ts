@@ -104,7 +104,6 @@ export function checkPin(
   load: EarLoad | undefined,
   thread: Thread,
   gradeName: GradeName,
-  facts: Facts,
 ): readonly Finding[] {
   const grade = findGrade(gradeName, thread);
   if (load === undefined) return [];

@@ -2,8 +2,19 @@
 import type { About } from './about.js';
 import { adapterPlateAbout } from './adapter-plate/about.js';
 import { bentBracketAbout } from './bent-bracket/about.js';
+import { tabAbout } from './tab/about.js';
+import { discCarrierAbout } from './disc-carrier/about.js';
+import { ringSpacerAbout } from './ring-spacer/about.js';
+import { mountingPlateAbout } from './mounting-plate/about.js';
 
-const ABOUTS: readonly About[] = [adapterPlateAbout, bentBracketAbout];
+const ABOUTS: readonly About[] = [
+  adapterPlateAbout,
+  bentBracketAbout,
+  tabAbout,
+  ringSpacerAbout,
+  discCarrierAbout,
+  mountingPlateAbout,
+];
 
 /** What is said of every family, whether it is loaded or not. */
 export const listAbouts = (): readonly About[] => ABOUTS;

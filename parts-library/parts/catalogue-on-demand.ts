@@ -5,6 +5,9 @@ import type { Family } from './family.js';
 const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'adapter-plate': async () => (await import('./adapter-plate/index.js')).adapterPlate,
   'bent-bracket': async () => (await import('./bent-bracket/index.js')).bentBracket,
+  tab: async () => (await import('./tab/index.js')).tab,
+  'ring-spacer': async () => (await import('./ring-spacer/index.js')).ringSpacer,
+  'mounting-plate': async () => (await import('./mounting-plate/index.js')).mountingPlate,
 };
 
 const loaded = new Map<string, Family>();
