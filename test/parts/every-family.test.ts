@@ -1,7 +1,7 @@
 // Every family at random parameters: valid ones give sound parts that can be cut, written and printed, or say why not;
 // invalid ones name a field; nothing throws.
 import fc from 'fast-check';
-import DxfParser from 'dxf-parser';
+import { DxfParser } from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
 import { checkFitness, drawPrint } from '../../parts-library/drawing/index.js';
 import { containsContour, findFaults } from '../../parts-library/geometry/index.js';
