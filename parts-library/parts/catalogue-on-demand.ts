@@ -7,6 +7,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'bent-bracket': async () => (await import('./bent-bracket/index.js')).bentBracket,
   tab: async () => (await import('./tab/index.js')).tab,
   'ring-spacer': async () => (await import('./ring-spacer/index.js')).ringSpacer,
+  'disc-carrier': async () => (await import('./disc-carrier/index.js')).discCarrier,
   'mounting-plate': async () => (await import('./mounting-plate/index.js')).mountingPlate,
 };
 

@@ -21,6 +21,8 @@ export interface PatternStart {
   readonly clocking?: string;
   /** How the holes are made; cut to the clearance size when left out. */
   readonly holes?: string;
+  /** What the bolted part has for the bolts; clearance holes when left out. */
+  readonly boltedBy?: 'hole' | 'thread' | 'stud';
 }
 
 /** The fields of one bolt pattern, first or second. */
@@ -81,7 +83,7 @@ export function patternFields(f: FieldKit, group: string, start: PatternStart) {
         { value: 'thread', label: 'Tapped holes' },
         { value: 'stud', label: 'Studs' },
       ],
-      default: 'hole',
+      default: start.boltedBy ?? 'hole',
     }),
     boltedHole: f.length.maybe({
       title: 'Hole in the bolted part',

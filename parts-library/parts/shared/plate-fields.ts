@@ -1,8 +1,11 @@
 // The fields of the plate itself: label, thickness, material.
 import type { FieldKit } from '../fields/index.js';
 
-/** What it is cut from and what is etched on it. */
-export function plateFields(f: FieldKit) {
+/** What it is cut from and what is etched on it. `start` is what counts before anything is typed. */
+export function plateFields(
+  f: FieldKit,
+  start: { readonly thickness?: string; readonly material?: string } = {},
+) {
   return {
     label: f.text.maybe({
       title: 'Etched label',
@@ -25,13 +28,13 @@ export function plateFields(f: FieldKit) {
       min: 1,
       max: 40,
       suggestions: ['3', '4', '5', '6', '8', '10', '12', '1/8 in', '3/16 in', '1/4 in', '5/16 in', '3/8 in'],
-      default: '6 mm',
+      default: start.thickness ?? '6 mm',
     }),
     material: f.material.given({
       title: 'Material',
       help: 'Grade of the plate.',
       group: 'Plate',
-      default: 'S275',
+      default: start.material ?? 'S275',
     }),
   };
 }
