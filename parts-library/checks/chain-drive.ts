@@ -70,10 +70,15 @@ export function checkChainRoom(
   input: {
     readonly chain: Chain;
     readonly teeth: number;
-    /** Greatest distance from the middle to the plate's edge, mm. */
-    readonly reach: number;
+    /** Greatest distance from the middle to the plate's edge, or to what else stands beside the sprocket, mm. */
+    readonly reach?: number | undefined;
+    /** What that is, and the parameter that sets it; the plate's outside when left out. */
+    readonly what?: string;
+    readonly field?: string;
     /** Greatest distance from the middle to the outside of a bolt head or washer, mm. */
     readonly headReach?: number | undefined;
+    /** What would make room, as a sentence. */
+    readonly remedy?: string;
   },
   facts: Facts,
 ): readonly Finding[] {
@@ -81,7 +86,16 @@ export function checkChainRoom(
   const circle =
     input.chain.plateHeight === undefined ? undefined : sidePlateCircle(input.chain, input.teeth);
   const rows = [
-    { code: 'chain-room', what: 'Plate outside', reach: input.reach, field: 'outside' },
+    ...(input.reach === undefined
+      ? []
+      : [
+          {
+            code: 'chain-room',
+            what: input.what ?? 'Plate outside',
+            reach: input.reach,
+            field: input.field ?? 'outside',
+          },
+        ]),
     ...(input.headReach === undefined
       ? []
       : [{ code: 'chain-room-heads', what: 'Bolt heads', reach: input.headReach, field: 'boltCircle' }]),
@@ -98,7 +112,7 @@ export function checkChainRoom(
       says:
         level === 'pass'
           ? `${facts.format.length((limit - diameter) / 2)} to spare under the chain on each side.`
-          : `The side plates of the ${input.chain.name} chain on ${input.teeth} teeth come down to ⌀${facts.format.length(circle ?? limit)}${circle === undefined ? ' at most (plate height not known)' : ''}; anything beside the sprocket must stay inside the largest hub. A smaller outside, a lobed outside, or a spacer beside the sprocket would do.`,
+          : `The side plates of the ${input.chain.name} chain on ${input.teeth} teeth come down to ⌀${facts.format.length(circle ?? limit)}${circle === undefined ? ' at most (plate height not known)' : ''}; anything beside the sprocket must stay inside the largest hub. ${input.remedy ?? 'A smaller outside, a lobed outside, or a spacer beside the sprocket would do.'}`,
       value: quantity(diameter, 'mm'),
       ...(level === 'stop' && circle !== undefined
         ? {

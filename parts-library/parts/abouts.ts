@@ -2,18 +2,22 @@
 import type { About } from './about.js';
 import { adapterPlateAbout } from './adapter-plate/about.js';
 import { bentBracketAbout } from './bent-bracket/about.js';
+import { sprocketPlateAbout } from './sprocket-plate/about.js';
 import { tabAbout } from './tab/about.js';
 import { discCarrierAbout } from './disc-carrier/about.js';
 import { ringSpacerAbout } from './ring-spacer/about.js';
 import { mountingPlateAbout } from './mounting-plate/about.js';
+import { gussetAbout } from './gusset/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
   bentBracketAbout,
+  sprocketPlateAbout,
   tabAbout,
   ringSpacerAbout,
   discCarrierAbout,
   mountingPlateAbout,
+  gussetAbout,
 ];
 
 /** What is said of every family, whether it is loaded or not. */

@@ -5,10 +5,12 @@ import type { Family } from './family.js';
 const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'adapter-plate': async () => (await import('./adapter-plate/index.js')).adapterPlate,
   'bent-bracket': async () => (await import('./bent-bracket/index.js')).bentBracket,
+  'sprocket-plate': async () => (await import('./sprocket-plate/index.js')).sprocketPlate,
   tab: async () => (await import('./tab/index.js')).tab,
   'ring-spacer': async () => (await import('./ring-spacer/index.js')).ringSpacer,
   'disc-carrier': async () => (await import('./disc-carrier/index.js')).discCarrier,
   'mounting-plate': async () => (await import('./mounting-plate/index.js')).mountingPlate,
+  gusset: async () => (await import('./gusset/index.js')).gusset,
 };
 
 const loaded = new Map<string, Family>();

@@ -3,13 +3,24 @@
 // `abouts.ts`.
 import { adapterPlate } from './adapter-plate/index.js';
 import { bentBracket } from './bent-bracket/index.js';
+import { sprocketPlate } from './sprocket-plate/index.js';
 import { tab } from './tab/index.js';
 import { discCarrier } from './disc-carrier/index.js';
 import { ringSpacer } from './ring-spacer/index.js';
 import { mountingPlate } from './mounting-plate/index.js';
+import { gusset } from './gusset/index.js';
 import type { Family } from './family.js';
 
-const FAMILIES: readonly Family[] = [adapterPlate, bentBracket, tab, ringSpacer, discCarrier, mountingPlate];
+const FAMILIES: readonly Family[] = [
+  adapterPlate,
+  bentBracket,
+  sprocketPlate,
+  tab,
+  ringSpacer,
+  discCarrier,
+  mountingPlate,
+  gusset,
+];
 
 /** Every family that is loaded, in the order in which a list shows them. */
 export const listFamilies = (): readonly Family[] => FAMILIES;
