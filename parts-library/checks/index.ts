@@ -45,6 +45,7 @@ export { checkThreadEngagement } from './thread-engagement.js';
 export { checkNamedUse } from './named-use.js';
 export { checkToolsOnHand } from './tools-on-hand.js';
 export { checkWebs } from './webs.js';
+export { checkJointOpening, pullFromMoment } from './joint-opening.js';
 export { checkJointSlip, DRY_FACES, slipTorque } from './joint-slip.js';
 export { checkMachinedBlank, type Release } from './machined-blank.js';
 export { checkRunout, runoutAtRim, type RunoutInput } from './runout.js';

@@ -27,12 +27,14 @@ import type { CutFeature, Finding, Part } from '../../model/index.js';
 import { letterText } from '../lettering/strokes.js';
 import { underFields } from '../shared/bolted.js';
 import { remediesOfGroup } from '../shared/machined-words.js';
+import { checkCutHoles, checkHubPilot } from '../shared/pilot-checks.js';
 import { wheelLoadMissing, wheelTorque } from '../shared/wheel-fields.js';
+import { checkWheelRoom } from '../shared/wheel-room.js';
 import { carrierOrders } from './orders.js';
 import type { DiscCarrier } from './parameters.js';
 import { resolveCarrier } from './resolve.js';
-import { checkCarrierRoom } from './room.js';
-import { checkCutHoles, checkDiscPilot, checkHubPilot, checkLobes } from './seats.js';
+import { turningReach } from './reach.js';
+import { checkDiscPilot, checkLobes } from './seats.js';
 
 /** The shared rules' fields under this family's names. */
 const NAMES = {
@@ -65,7 +67,7 @@ export function checkDiscCarrier(part: Part, p: DiscCarrier, facts: Facts): read
     ...checkUse('brake'),
     ...checkMaterialCaution(material.row),
     ...checkSmallHoles(part, facts, fieldOfHole),
-    ...checkCutHoles(r),
+    ...checkCutHoles([r.disc.pattern, r.hub.pattern]),
     ...checkWebs(part, facts),
     ...patterns.flatMap(({ pattern, circle, parameters, thickness }) => [
       ...checkEdgeDistance(part, pattern, facts),
@@ -91,7 +93,7 @@ export function checkDiscCarrier(part: Part, p: DiscCarrier, facts: Facts): read
       },
       facts,
     ),
-    ...checkHubPilot(p, r, facts),
+    ...checkHubPilot(p, r.finished, facts),
     ...checkDiscPilot(p, r, facts),
     ...checkLobes(p, r, facts),
     ...checkRunout(
@@ -104,7 +106,11 @@ export function checkDiscCarrier(part: Part, p: DiscCarrier, facts: Facts): read
       },
       facts,
     ),
-    ...checkCarrierRoom(p, r, facts),
+    ...checkWheelRoom(
+      p,
+      { reach: turningReach(r), what: 'lobes and bolt heads', disc: p.disc.mm / 2 },
+      facts,
+    ),
     ...checkLabel(
       part,
       p.labelHeight.mm,

@@ -16,14 +16,15 @@ export function fitText(diameter: number, toleranceClass: ToleranceClass, format
   return `${size} (${fine(diameter + lower)} to ${fine(diameter + upper)})`;
 }
 
+/** Parameters are plain JSON once they are read. */
+const isPlain = (value: unknown): value is JsonObject => typeof value === 'object' && value !== null;
+
 /**
  * Remedies that reach into the second pattern, which may not have been typed yet: they put the whole pattern as it
  * was read, with the one value changed.
  */
-export function remediesOfGroup(
-  findings: readonly Finding[],
-  pattern2: Readonly<Record<string, unknown>>,
-): readonly Finding[] {
+export function remediesOfGroup(findings: readonly Finding[], pattern2: unknown): readonly Finding[] {
+  if (!isPlain(pattern2)) return findings;
   return findings.map((finding) =>
     finding.remedies === undefined
       ? finding
@@ -34,7 +35,7 @@ export function remediesOfGroup(
             change: remedy.change.map((operation) => {
               const inside = operation.op === 'add' && /^\/pattern2\/(\w+)$/.exec(operation.path);
               if (operation.op !== 'add' || inside === false || inside === null) return operation;
-              const group = { ...(pattern2 as JsonObject), [inside[1] ?? '']: operation.value };
+              const group = { ...pattern2, [inside[1] ?? '']: operation.value };
               return { op: 'add' as const, path: '/pattern2', value: group };
             }),
           })),

@@ -1,23 +1,27 @@
-// Room round a disc carrier: caliper over lobes and bolt heads, rim over caliper and disc.
+// Room round a part on a wheel's hub: caliper over the part, rim over caliper and disc.
 import { checkSwingRoom, found, type Facts } from '../../checks/index.js';
-import { boltEnvelope } from '../../handbook/index.js';
 import type { Finding } from '../../model/index.js';
-import type { DiscCarrier } from './parameters.js';
-import type { ResolvedCarrier } from './resolve.js';
+import type { Entry } from '../fields/index.js';
 
-/** How far from the axle metal that turns reaches: lobes, or heads and washers of the disc's bolts, mm. */
-export function turningReach(r: ResolvedCarrier): number {
-  const envelope = boltEnvelope(r.disc.pattern.thread);
-  const head = envelope.found
-    ? Math.max(envelope.row.acrossCorners.value, envelope.row.washerOutside.value) / 2
-    : 0;
-  return Math.max(r.outside.reach, r.disc.circle.diameter / 2 + head);
+/** Radii from the axle, as entered. */
+export interface RoomRadii {
+  readonly caliperInner?: Entry | undefined;
+  readonly caliperOuter?: Entry | undefined;
+  readonly rim?: Entry | undefined;
 }
 
-export function checkCarrierRoom(p: DiscCarrier, r: ResolvedCarrier, facts: Facts): readonly Finding[] {
+/** What turns: how far it reaches, its name in a sentence, the disc's radius where there is one (else 0), mm. */
+export interface Turning {
+  readonly reach: number;
+  readonly what: string;
+  readonly disc: number;
+}
+
+/** Room between what turns and what stands: the part under the caliper, caliper and disc under the rim. */
+export function checkWheelRoom(p: RoomRadii, turning: Turning, facts: Facts): readonly Finding[] {
   const caliper = { inner: p.caliperInner?.mm, outer: p.caliperOuter?.mm };
   const rim = p.rim?.mm;
-  const under = Math.max(caliper.outer ?? 0, p.disc.mm / 2);
+  const under = Math.max(caliper.outer ?? 0, turning.disc);
   return [
     ...(caliper.inner === undefined
       ? []
@@ -26,20 +30,20 @@ export function checkCarrierRoom(p: DiscCarrier, r: ResolvedCarrier, facts: Fact
             code: 'caliper-room',
             field: 'caliperInner',
             outer: 'the caliper',
-            inner: 'lobes and bolt heads',
+            inner: turning.what,
             outerRadius: caliper.inner,
-            innerRadius: turningReach(r),
+            innerRadius: turning.reach,
           },
           facts,
         )),
-    ...(rim === undefined
+    ...(rim === undefined || under === 0
       ? []
       : checkSwingRoom(
           {
             code: 'rim-room',
             field: 'rim',
             outer: 'the rim',
-            inner: under > p.disc.mm / 2 ? 'the caliper' : 'the disc',
+            inner: under > turning.disc ? 'the caliper' : 'the disc',
             outerRadius: rim,
             innerRadius: under,
           },
