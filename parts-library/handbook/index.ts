@@ -57,6 +57,10 @@ export { ansiToothForm, ansiToothSource, isoToothGap } from './tooth-form.js';
 export type { AnsiToothForm, IsoToothGap, ToothQuestion } from './tooth-form.js';
 export { toothThickness } from './tooth-thickness.js';
 export type { ToothThickness } from './tooth-thickness.js';
+export { toothRange } from './tooth-range.js';
+export type { ToothRange } from './tooth-range.js';
+export { rootLimits } from './root-limits.js';
+export type { RootLimits } from './root-limits.js';
 export {
   centreDistance,
   chainLength,
@@ -64,6 +68,54 @@ export {
   chainLengthSource,
   wrapDegrees,
 } from './chain-drive.js';
+export {
+  centresSource,
+  chordalSource,
+  chordalVariation,
+  evenLinksSource,
+  FEWEST_TEETH,
+  LEAST_WRAP,
+  SMOOTH_TEETH,
+  USUAL_CENTRES,
+  wrapSource,
+} from './chain-rules.js';
+export {
+  chainSagSource,
+  chainSlackSource,
+  excessOf,
+  idlerTravel,
+  movementOf,
+  sagOf,
+  SLACK,
+} from './chain-slack.js';
+export {
+  chainElongation,
+  chainWearSource,
+  PITCHES_MEASURED,
+  wearLimit,
+  type WearLimit,
+} from './chain-wear.js';
+export {
+  drivenLoad,
+  gradeByForce,
+  gradeByGrip,
+  gradeForce,
+  gradeSource,
+  gripGradeSource,
+  slopeOf,
+  tipBackGrade,
+  WALL,
+  type DrivenLoad,
+} from './gradeability.js';
+export {
+  findGround,
+  gripSource,
+  listGrounds,
+  rollingSource,
+  type Ground,
+  type GroundName,
+} from './ground.js';
+export { roadSpeed, roadSpeedSource, rollingRadius, rollingRadiusSource } from './road.js';
 export { listThicknesses, nearestThickness } from './thicknesses.js';
 export type { StockThickness, ThicknessSystem } from './thicknesses.js';
 export {
@@ -75,6 +127,8 @@ export {
   minEdgeDistance,
   minWeb,
 } from './edge-distance.js';
+export { bearingSpacer, bearingSpacerExcess, bearingSpacerSource } from './bearing-spacer.js';
+export type { SpacerLength } from './bearing-spacer.js';
 export { bearing, clearToEdge } from './bearing.js';
 export type { Bearing, BearingQuestion } from './bearing.js';
 export {
@@ -140,3 +194,4 @@ export {
 export type { LeverBeam, LeverSection, LeverSlice, LeverStress } from './lever-stress.js';
 export { leverOver, linkAt, linkageSource, swingForTravel } from './linkage.js';
 export type { LeverRange, Linkage, LinkState } from './linkage.js';
+export { freeEdgeLimit } from './free-edge.js';

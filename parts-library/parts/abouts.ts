@@ -8,6 +8,7 @@ import { discCarrierAbout } from './disc-carrier/about.js';
 import { ringSpacerAbout } from './ring-spacer/about.js';
 import { mountingPlateAbout } from './mounting-plate/about.js';
 import { gussetAbout } from './gusset/about.js';
+import { bearingSpacerAbout } from './bearing-spacer/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -18,6 +19,7 @@ const ABOUTS: readonly About[] = [
   discCarrierAbout,
   mountingPlateAbout,
   gussetAbout,
+  bearingSpacerAbout,
 ];
 
 /** What is said of every family, whether it is loaded or not. */

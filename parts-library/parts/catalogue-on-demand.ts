@@ -11,6 +11,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'disc-carrier': async () => (await import('./disc-carrier/index.js')).discCarrier,
   'mounting-plate': async () => (await import('./mounting-plate/index.js')).mountingPlate,
   gusset: async () => (await import('./gusset/index.js')).gusset,
+  'bearing-spacer': async () => (await import('./bearing-spacer/index.js')).bearingSpacer,
 };
 
 const loaded = new Map<string, Family>();

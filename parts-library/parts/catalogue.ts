@@ -9,6 +9,7 @@ import { discCarrier } from './disc-carrier/index.js';
 import { ringSpacer } from './ring-spacer/index.js';
 import { mountingPlate } from './mounting-plate/index.js';
 import { gusset } from './gusset/index.js';
+import { bearingSpacer } from './bearing-spacer/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -20,6 +21,7 @@ const FAMILIES: readonly Family[] = [
   discCarrier,
   mountingPlate,
   gusset,
+  bearingSpacer,
 ];
 
 /** Every family that is loaded, in the order in which a list shows them. */

@@ -81,3 +81,61 @@ export function beadGhost(edge: CopedEdge, base: number, leg: number): Ghost {
     },
   };
 }
+
+/** An edge of a plate on a member: where it begins and ends, and which way the metal lies. */
+export interface EdgeOnMember {
+  readonly near: Point;
+  readonly far: Point;
+  readonly along: Point;
+  readonly inward: Point;
+  readonly edge: CopedEdge;
+  readonly tube: number | undefined;
+  readonly middle: Point;
+}
+
+/** The member under an edge: a tube seen from its end where the edge is coped, else its side. */
+export function memberGhost(id: string, side: EdgeOnMember, size: number, label: string): Ghost {
+  const { along, inward, middle } = side;
+  const at = (distance: number, below: number): Point => ({
+    x: middle.x + distance * along.x - below * inward.x,
+    y: middle.y + distance * along.y - below * inward.y,
+  });
+  if (side.tube !== undefined) {
+    return {
+      id: `member.${id}`,
+      kind: 'mating-part',
+      label,
+      shape: { circle: { centre: at(0, side.tube / 2), radius: side.tube / 2 } },
+    };
+  }
+  const half = (0.5 + TUBE_BEYOND) * side.edge.length;
+  return {
+    id: `member.${id}`,
+    kind: 'mating-part',
+    label,
+    shape: {
+      contour: polygonContour([at(-half, 0), at(half, 0), at(half, size), at(-half, size)], {
+        direction: 'outline',
+      }),
+    },
+  };
+}
+
+/** The bead on the plate's face along an edge, one leg up from it; along a cope its ends are one leg up too. */
+export function beadAlong(id: string, side: EdgeOnMember, leg: number): Ghost {
+  // The edge runs with the metal on its left where `inward` is to the left of `along`.
+  const turn = side.along.x * side.inward.y - side.along.y * side.inward.x;
+  const up = ({ x, y }: Point): Point => ({ x: x + leg * side.inward.x, y: y + leg * side.inward.y });
+  return {
+    id,
+    kind: 'weld',
+    shape: {
+      path: {
+        vertices: [
+          { ...up(side.near), bulge: turn > 0 ? side.edge.bulge : -side.edge.bulge },
+          { ...up(side.far), bulge: 0 },
+        ],
+      },
+    },
+  };
+}
