@@ -71,7 +71,7 @@ function gapFields(f: FieldKit) {
       group,
       min: 0.2,
       max: 200,
-      default: '13.8 ±0.05',
+      default: '13.8 ±0.05 mm',
     }),
     plates: f.lengths.given({
       title: 'Plates on hand',
@@ -80,7 +80,7 @@ function gapFields(f: FieldKit) {
       group,
       min: 0.1,
       max: 40,
-      default: '6.05 ±0.02, 3.04 ±0.02, 1.52 ±0.02',
+      default: '6.05 ±0.02 mm, 3.04 ±0.02 mm, 1.52 ±0.02 mm',
     }),
     leastPlay: f.length.given({
       title: 'Play that must stay',
@@ -153,7 +153,7 @@ function patternFields(f: FieldKit) {
         group,
         min: 8,
         max: 1000,
-        default: 'circle 80',
+        default: 'circle 80 mm',
       }),
       ...holeFields(f, group, 'M8'),
       clocking: f.angle.given({
