@@ -26,6 +26,7 @@ export {
   type HubLoad,
   type HubWeldInput,
 } from './hub-weld.js';
+export { checkJoint, type JointSide } from './joints.js';
 export { checkKeyway } from './keyway.js';
 export { checkLabel } from './label.js';
 export { checkMeasuring } from './measuring.js';

@@ -2,8 +2,10 @@
 import { createPatch } from 'rfc6902';
 import type { Json, JsonObject, PatchOperation } from '../model/index.js';
 import type { Unit } from '../units/index.js';
+import { applyOperation, OperationProblem } from './apply-operation.js';
 import type { Change } from './change.js';
 import { freshJson, isObject } from './json-guard.js';
+import { overridesOf } from './kits.js';
 import { pointerTo } from './pointer.js';
 import type { Job, Row } from './types.js';
 
@@ -51,8 +53,19 @@ export function replaceParameters(job: Job, rowId: string, parameters: JsonObjec
   const differences = createPatch(row.parameters, parameters);
   return {
     says: `Set the parameters of ${row.name}`,
-    patch: [onRow(index, row), ...differences.map((operation) => rebase(operation, base))],
+    patch: [
+      onRow(index, row),
+      ...differences.map((operation) => rebase(operation, base)),
+      ...noteOverrides(job, row, index, parameters),
+    ],
   };
+}
+
+/** On a row of a kit, what now differs from what the kit gives is set by hand, and is kept when the kit changes. */
+function noteOverrides(job: Job, row: Row, index: number, next: JsonObject): readonly PatchOperation[] {
+  const overrides = overridesOf(job, row, next);
+  if (overrides === undefined) return [];
+  return [{ op: 'add', path: pointerTo(['rows', index, 'overrides']), value: overrides }];
 }
 
 /**
@@ -68,8 +81,31 @@ export function applyRemedy(
   const base = pointerTo(['rows', index, 'parameters']);
   return {
     says: remedy.says,
-    patch: [onRow(index, row), ...remedy.change.map((operation) => rebase(operation, base))],
+    patch: [
+      onRow(index, row),
+      ...remedy.change.map((operation) => rebase(operation, base)),
+      ...remedyOverrides(job, row, index, remedy.change),
+    ],
   };
+}
+
+/** A remedy sets by hand what it changes; one that cannot be applied is refused with the rest of its patch. */
+function remedyOverrides(
+  job: Job,
+  row: Row,
+  index: number,
+  change: readonly PatchOperation[],
+): readonly PatchOperation[] {
+  if (row.kitId === undefined) return [];
+  const next = freshJson(row.parameters);
+  if (!isObject(next)) return [];
+  try {
+    for (const operation of change) applyOperation(next, operation);
+  } catch (error) {
+    if (error instanceof OperationProblem) return [];
+    throw error;
+  }
+  return noteOverrides(job, row, index, next);
 }
 
 const rebase = (operation: PatchOperation, base: string): PatchOperation =>

@@ -63,3 +63,14 @@ export {
 export { runStepper, type CreateSearch, type Stepper, type StepperRun } from './stepper.js';
 export { summarise, type CutSummary, type PartSummary, type RunSummary } from './summary.js';
 export * from './types.js';
+export {
+  addKit,
+  expandKit,
+  followKit,
+  overridesOf,
+  removeKit,
+  setKitNumbers,
+  type ExpandedKit,
+  type KitAnswer,
+} from './kits.js';
+export { kitFindings } from './kit-findings.js';

@@ -1,6 +1,6 @@
 // The contract of a kit: several parts from one set of numbers, so that a number they share is set in one place.
 import type { z } from 'zod';
-import type { Derived, Finding, Format, JsonObject, Staged } from '../model/index.js';
+import type { Derived, Format, JsonObject, Staged } from '../model/index.js';
 import { createReader, type About, type Field, type FieldKit, type ReadFields } from '../parts/index.js';
 import type { Unit } from '../units/index.js';
 
@@ -12,7 +12,13 @@ export interface Member {
   readonly name: string;
   readonly quantity: number;
   /** What the family reads; everything left out is the family's own start. */
-  readonly parameters: JsonObject;
+  readonly parameters: Readonly<Record<string, unknown>>;
+}
+
+/** Two members that are bolted to each other: features whose ids begin alike are the holes that meet. */
+export interface Joint {
+  readonly a: { readonly role: string; readonly holes: string };
+  readonly b: { readonly role: string; readonly holes: string };
 }
 
 /** What expanding needs to know beyond the numbers: how to word lengths. */
@@ -27,6 +33,8 @@ export interface KitDeclaration<S extends z.ZodObject> extends About {
   readonly expand: (numbers: z.output<S>, context: KitContext) => Staged<readonly Member[]>;
   /** What follows from the numbers together: the stack across the rails and what is left of it. */
   readonly derived: (numbers: z.output<S>, context: KitContext) => readonly Derived[];
+  /** Which members are bolted to which. */
+  readonly joints: (numbers: z.output<S>, members: readonly Member[]) => readonly Joint[];
 }
 
 /** Numbers that were read, and what the kit makes of them. */
@@ -35,6 +43,7 @@ export interface KitReading {
   readonly numbers: JsonObject;
   readonly expand: (context: KitContext) => Staged<readonly Member[]>;
   readonly derived: (context: KitContext) => readonly Derived[];
+  readonly joints: (members: readonly Member[]) => readonly Joint[];
 }
 
 /** A kit behind one face, whatever its numbers are. */
@@ -65,13 +74,9 @@ export function defineKit<S extends z.ZodObject>(declaration: KitDeclaration<S>)
           numbers: numbers as JsonObject,
           expand: (context) => declaration.expand(numbers, context),
           derived: (context) => declaration.derived(numbers, context),
+          joints: (members) => declaration.joints(numbers, members),
         },
       };
     },
   };
 }
-
-/** A finding about a kit as a whole: the members do not go together. */
-export const kitFinding = (
-  finding: Omit<Finding, 'stage' | 'subject'> & { readonly subject?: Finding['subject'] },
-): Finding => ({ stage: 'check', subject: {}, ...finding });

@@ -19,3 +19,4 @@ export type {
   MeasureEntry,
   NumberEntry,
 } from './fields/index.js';
+export { bestStack, type Stack, type StackQuestion } from './ring-spacer/stack.js';
