@@ -34,6 +34,22 @@ export {
   smallestInsideRadius,
 } from './leads.js';
 export type { PartSpacing, PierceClearance } from './leads.js';
+export {
+  couponSource,
+  delayRungs,
+  holeKerfFrom,
+  holeLadderMultiples,
+  holeSpeedRows,
+  holeTaper,
+  kerfAxesApart,
+  kerfFromCoupon,
+  mostDelayRungs,
+  runUp,
+  slotForTab,
+  speedShares,
+  tabFitSource,
+} from './coupons.js';
+export type { KerfReading } from './coupons.js';
 export { drillDrift, pilotDiameter, pilotSource } from './drilling.js';
 export { drillOnHand, hasTap, inchTools, metricTools } from './tools.js';
 export type { ToolsOnHand } from './tools.js';
