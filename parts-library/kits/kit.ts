@@ -67,11 +67,11 @@ export function defineKit<S extends z.ZodObject>(declaration: KitDeclaration<S>)
     read: (input, unit) => {
       const reading = read(input, unit);
       if (!reading.ok) return reading;
-      const numbers = reading.value;
+      const { parameters: numbers, json } = reading.value;
       return {
         ok: true,
         value: {
-          numbers: numbers as JsonObject,
+          numbers: json,
           expand: (context) => declaration.expand(numbers, context),
           derived: (context) => declaration.derived(numbers, context),
           joints: (members) => declaration.joints(numbers, members),

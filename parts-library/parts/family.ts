@@ -82,11 +82,11 @@ export function defineFamily<S extends z.ZodObject>(declaration: FamilyDeclarati
     read: (input, unit) => {
       const reading = read(input, unit);
       if (!reading.ok) return reading;
-      const p = reading.value;
+      const { parameters: p, json } = reading.value;
       return {
         ok: true,
         value: {
-          parameters: p as JsonObject,
+          parameters: json,
           draw: (context) => declaration.draw(p, context),
           check: (part, facts) => declaration.check(part, p, facts),
           dimensions: (part, context) => declaration.dimensions(part, p, context),

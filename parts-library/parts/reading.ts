@@ -17,13 +17,19 @@ export type ReadFields<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly FieldProblem[] };
 
+/** Parameters as read, and the same as plain JSON to store; reading that again gives the same. */
+export interface Read<S extends z.ZodObject> {
+  readonly parameters: z.output<S>;
+  readonly json: JsonObject;
+}
+
 /** A schema behind one face: its fields for a list, its JSON Schema for an API, and reading. */
 export interface Reader<S extends z.ZodObject> {
   readonly fields: readonly Field[];
   /** JSON Schema (draft 2020-12) of what `read` accepts. */
   readonly inputSchema: () => JsonObject;
   readonly schema: (unit: Unit) => S;
-  readonly read: (input: unknown, unit: Unit) => ReadFields<z.output<S>>;
+  readonly read: (input: unknown, unit: Unit) => ReadFields<Read<S>>;
 }
 
 /** Thrown only for a mistake in a declaration, never for what a person typed. */
@@ -84,7 +90,7 @@ export function createReader<S extends z.ZodObject>(parameters: (fields: FieldKi
     read: (input, unit) => {
       const parsed = schema(unit).safeParse(input);
       return parsed.success
-        ? { ok: true, value: parsed.data }
+        ? { ok: true, value: { parameters: parsed.data, json: parsed.data as JsonObject } }
         : { ok: false, problems: parsed.error.issues.flatMap(wordProblem) };
     },
   };
