@@ -5,10 +5,12 @@ import { bentBracketAbout } from './bent-bracket/about.js';
 import { sprocketPlateAbout } from './sprocket-plate/about.js';
 import { tabAbout } from './tab/about.js';
 import { discCarrierAbout } from './disc-carrier/about.js';
+import { wheelHubAdapterAbout } from './wheel-hub-adapter/about.js';
 import { ringSpacerAbout } from './ring-spacer/about.js';
 import { mountingPlateAbout } from './mounting-plate/about.js';
 import { gussetAbout } from './gusset/about.js';
 import { bearingSpacerAbout } from './bearing-spacer/about.js';
+import { tubeCapAbout } from './tube-cap/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -17,10 +19,10 @@ const ABOUTS: readonly About[] = [
   tabAbout,
   ringSpacerAbout,
   discCarrierAbout,
+  wheelHubAdapterAbout,
   mountingPlateAbout,
   gussetAbout,
-  bearingSpacerAbout,
-];
+  bearingSpacerAbout, tubeCapAbout];
 
 /** What is said of every family, whether it is loaded or not. */
 export const listAbouts = (): readonly About[] => ABOUTS;

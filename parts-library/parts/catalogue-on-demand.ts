@@ -9,9 +9,11 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   tab: async () => (await import('./tab/index.js')).tab,
   'ring-spacer': async () => (await import('./ring-spacer/index.js')).ringSpacer,
   'disc-carrier': async () => (await import('./disc-carrier/index.js')).discCarrier,
+  'wheel-hub-adapter': async () => (await import('./wheel-hub-adapter/index.js')).wheelHubAdapter,
   'mounting-plate': async () => (await import('./mounting-plate/index.js')).mountingPlate,
   gusset: async () => (await import('./gusset/index.js')).gusset,
   'bearing-spacer': async () => (await import('./bearing-spacer/index.js')).bearingSpacer,
+  'tube-cap': async () => (await import('./tube-cap/index.js')).tubeCap,
 };
 
 const loaded = new Map<string, Family>();

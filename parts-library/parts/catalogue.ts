@@ -6,10 +6,12 @@ import { bentBracket } from './bent-bracket/index.js';
 import { sprocketPlate } from './sprocket-plate/index.js';
 import { tab } from './tab/index.js';
 import { discCarrier } from './disc-carrier/index.js';
+import { wheelHubAdapter } from './wheel-hub-adapter/index.js';
 import { ringSpacer } from './ring-spacer/index.js';
 import { mountingPlate } from './mounting-plate/index.js';
 import { gusset } from './gusset/index.js';
 import { bearingSpacer } from './bearing-spacer/index.js';
+import { tubeCap } from './tube-cap/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -19,10 +21,10 @@ const FAMILIES: readonly Family[] = [
   tab,
   ringSpacer,
   discCarrier,
+  wheelHubAdapter,
   mountingPlate,
   gusset,
-  bearingSpacer,
-];
+  bearingSpacer, tubeCap];
 
 /** Every family that is loaded, in the order in which a list shows them. */
 export const listFamilies = (): readonly Family[] => FAMILIES;
