@@ -1,11 +1,13 @@
 // Webs: the metal left between openings, marks to be drilled, and the outside.
 import {
   areaOf,
+  boundsOf,
   circleContour,
   containsPoint,
   distanceBetweenContours,
   isCircle,
   nearestOnContour,
+  type Bounds,
   type Contour,
   type Point,
 } from '../geometry/index.js';
@@ -45,6 +47,10 @@ function webBetween(a: Hollow, b: Hollow): Web {
   const gap = distanceBetweenContours(a.contour, b.contour);
   return { distance: gap.distance, at: gap.from };
 }
+
+/** What two hollows are apart at the least: the gap between their boxes. */
+const leastApart = (a: Bounds, b: Bounds): number =>
+  Math.hypot(Math.max(0, a.minX - b.maxX, b.minX - a.maxX), Math.max(0, a.minY - b.maxY, b.minY - a.maxY));
 
 /** A tapped hole ends at its thread's outside. */
 const threadOf = (hole: Hole): number => (hole.finish === 'tap' ? (hole.takes ?? 0) : 0);
@@ -96,9 +102,17 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
   const good = goodWeb(part.thickness);
   // On thin sheet 1.5 thicknesses are less than the least web.
   const wanted = good.value > least.value ? good : least;
+  const boxes = new Map(hollows.map((hollow) => [hollow, boundsOf(hollow.contour)]));
   let thinnest: { readonly a: Hollow; readonly b: Hollow; readonly gap: Web } | undefined;
   for (const [index, a] of hollows.entries()) {
     for (const b of hollows.slice(index + 1)) {
+      const [boxA, boxB] = [boxes.get(a), boxes.get(b)];
+      const isFar =
+        thinnest !== undefined &&
+        boxA !== undefined &&
+        boxB !== undefined &&
+        leastApart(boxA, boxB) >= thinnest.gap.distance;
+      if (isFar) continue;
       const gap = webBetween(a, b);
       if (thinnest === undefined || gap.distance < thinnest.gap.distance) thinnest = { a, b, gap };
     }

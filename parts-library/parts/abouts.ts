@@ -22,7 +22,9 @@ const ABOUTS: readonly About[] = [
   wheelHubAdapterAbout,
   mountingPlateAbout,
   gussetAbout,
-  bearingSpacerAbout, tubeCapAbout];
+  bearingSpacerAbout,
+  tubeCapAbout,
+];
 
 /** What is said of every family, whether it is loaded or not. */
 export const listAbouts = (): readonly About[] => ABOUTS;

@@ -24,7 +24,9 @@ const FAMILIES: readonly Family[] = [
   wheelHubAdapter,
   mountingPlate,
   gusset,
-  bearingSpacer, tubeCap];
+  bearingSpacer,
+  tubeCap,
+];
 
 /** Every family that is loaded, in the order in which a list shows them. */
 export const listFamilies = (): readonly Family[] => FAMILIES;

@@ -1,0 +1,160 @@
+// The fields of the motor face: pilot, bolt circle, and whether the motor slides or turns to tighten its chain.
+import type { FieldKit } from '../fields/index.js';
+import { HOLE_FITS } from '../shared/holes.js';
+import { LARGEST_CIRCLE, SMALLEST_CIRCLE } from '../shared/pattern-fields.js';
+import { useField } from '../shared/pull-fields.js';
+
+export function motorFields(f: FieldKit) {
+  const group = 'Motor face';
+  const there = { field: 'face', values: ['fixed', 'sliding', 'turning'] } as const;
+  const sliding = { field: 'face', values: ['sliding'] } as const;
+  return {
+    face: f.choice({
+      title: 'Motor face',
+      help: 'fixed: round holes; sliding: straight slots, so that the motor tightens its chain; turning: slots along the bolt circle, so that it can be clocked; none.',
+      group,
+      choices: [
+        { value: 'none', label: 'None' },
+        { value: 'fixed', label: 'Fixed' },
+        { value: 'sliding', label: 'Slides in straight slots' },
+        { value: 'turning', label: 'Turns in round slots' },
+      ],
+      default: 'sliding',
+    }),
+    motorX: f.length.given({
+      title: 'Motor right of the middle',
+      help: 'Shaft from the plate’s middle, in the middle of its travel; negative to the left.',
+      group,
+      min: -1500,
+      max: 1500,
+      default: '0 mm',
+      appliesWhen: there,
+    }),
+    motorY: f.length.given({
+      title: 'Motor above the middle',
+      help: 'Shaft from the plate’s middle; negative downwards.',
+      group,
+      min: -1500,
+      max: 1500,
+      default: '0 mm',
+      appliesWhen: there,
+    }),
+    pilot: f.length.given({
+      title: 'Pilot',
+      help: 'Raised ring of the motor’s face, or its shaft, that passes through the plate; 0 when nothing does.',
+      measuring: 'Caliper over the ring, two directions at right angles; take the larger.',
+      group,
+      min: 0,
+      max: 600,
+      usual: [35, 52],
+      default: '50 mm',
+      appliesWhen: there,
+    }),
+    pilotPlay: f.length.given({
+      title: 'Pilot play',
+      help: 'How much larger the opening is, on diameter. A cut edge is no register: the bolts place the motor, or the opening is bored.',
+      group,
+      min: 0,
+      max: 20,
+      default: '1 mm',
+      appliesWhen: there,
+    }),
+    motorBolts: f.count.given({
+      title: 'Motor bolts',
+      help: 'How many bolts hold the motor.',
+      measuring: 'Count the tapped holes in its face.',
+      group,
+      min: 2,
+      max: 12,
+      default: 4,
+      appliesWhen: there,
+    }),
+    motorCircle: f.measure.given({
+      title: 'Motor bolt circle',
+      help: 'The circle through the tapped holes, typed the way it was measured: circle 110; adjacent 77.8 ±0.1; near-edges 71 hole 6.8; from-bore 30 bore 50 hole 6.8.',
+      measuring:
+        'Over two pins or bolts screwed in, outside to outside, less one pin; opposite holes when their number is even.',
+      group,
+      min: SMALLEST_CIRCLE,
+      max: LARGEST_CIRCLE,
+      default: 'circle 110',
+      appliesWhen: there,
+    }),
+    motorClocking: f.angle.given({
+      title: 'First motor bolt at',
+      help: 'Angle of the first bolt, counter-clockwise from the right.',
+      group,
+      min: -360,
+      max: 360,
+      default: '45',
+      appliesWhen: there,
+    }),
+    motorBolt: f.thread.given({
+      title: 'Motor bolt',
+      help: 'Thread in the motor’s face.',
+      measuring: 'A known screw that runs in by hand, or the thread gauge.',
+      group,
+      default: 'M8',
+      appliesWhen: there,
+    }),
+    motorFit: f.choice({
+      title: 'Motor hole fit',
+      help: 'How much larger than the bolt its hole or slot is (ISO 273, ASME B18.2.8).',
+      group,
+      choices: HOLE_FITS,
+      default: 'loose',
+      appliesWhen: there,
+    }),
+    travel: f.length.given({
+      title: 'Travel',
+      help: 'How far the motor slides from end to end. One pitch of the chain reaches from one even number of links to the next.',
+      group,
+      min: 0,
+      max: 400,
+      default: '16 mm',
+      appliesWhen: sliding,
+    }),
+    travelDirection: f.angle.given({
+      title: 'Travel direction',
+      help: 'Towards the driven shaft: 0 along the width, 90 along the height.',
+      group,
+      min: -180,
+      max: 180,
+      default: '0',
+      appliesWhen: sliding,
+    }),
+    swing: f.angle.given({
+      title: 'Swing',
+      help: 'How far the motor turns from end to end.',
+      group,
+      min: 1,
+      max: 150,
+      default: '20',
+      appliesWhen: { field: 'face', values: ['turning'] },
+    }),
+    motorBody: f.length.maybe({
+      title: 'Motor body',
+      help: 'Largest diameter of the motor behind the plate; the heads of the plate’s own bolts must clear it.',
+      measuring: 'Caliper or tape round the body, terminal box left out.',
+      group,
+      min: 10,
+      max: 1000,
+      appliesWhen: there,
+    }),
+    chain: f.chain.maybe({
+      title: 'Chain',
+      help: 'Chain that the motor tightens: the travel is held against its pitch.',
+      measuring: 'Inner width, roller diameter, and twelve pitches under light tension.',
+      group: 'Load',
+    }),
+    pull: f.force.maybe({
+      title: 'Chain pull',
+      help: 'Greatest pull along the slots: torque at the sprocket ÷ half its pitch diameter.',
+      measuring: 'Stall torque in N·m × 2000 ÷ pitch diameter in mm.',
+      group: 'Load',
+      min: 0,
+      max: 1e6,
+    }),
+    use: useField(f, 'drive'),
+  };
+}
