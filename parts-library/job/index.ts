@@ -74,3 +74,4 @@ export {
   type KitAnswer,
 } from './kits.js';
 export { kitFindings } from './kit-findings.js';
+export { runKit, type KitMemberRun, type KitRun } from './run-kit.js';

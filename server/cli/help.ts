@@ -1,14 +1,17 @@
 // Help of the command line, made from the same declarations as the form and the API.
+import type { Kit } from '../../parts-library/kits/index.js';
 import type { Family, Field } from '../../parts-library/parts/index.js';
 import { flagName } from './flags.js';
 import { entry, paragraph } from './layout.js';
-import { COMMON_FLAGS, settable } from './part-flags.js';
+import { COMMON_FLAGS, KIT_FLAGS, settable } from './part-flags.js';
 
 export const HELP = `fishplate: measured parts in, flat plate parts out
 
   fishplate part FAMILY [parameters] --out DIR   draw, check and write the files of one part
   fishplate part FAMILY --help                   its parameters, and how to measure them
   fishplate parts [--json]                       the part families
+  fishplate kit KIT [numbers] --out DIR          the same for several parts from one set of numbers
+  fishplate kits [--json]                        the kits
   fishplate serve [--port N] [--data DIR]        open the bench in a browser
   fishplate --version
 
@@ -81,30 +84,54 @@ function fieldHelp(field: Field): string {
   ].join('');
 }
 
-/** Every parameter of a family with unit, bounds, default and where to put the caliper. */
-export function familyHelp(family: Family): string {
-  const groups = [...new Set(settable(family).map(({ group }) => group))];
-  const sections = groups.map(
+/** Fields under their headings. */
+function sectionsOf(fields: readonly Field[]): readonly string[] {
+  const groups = [...new Set(fields.map(({ group }) => group))];
+  return groups.map(
     (group) =>
-      `\n${group}\n${settable(family)
+      `\n${group}\n${fields
         .filter((field) => field.group === group)
         .map(fieldHelp)
         .join('')}`,
   );
-  const common = COMMON_FLAGS.map(({ name, value, help }) =>
-    entry(`--${name}${value === undefined ? '' : ` ${value}`}`, help, COLUMN),
-  );
+}
+
+const flagHelp = (flags: typeof COMMON_FLAGS): string =>
+  flags
+    .map(({ name, value, help }) => entry(`--${name}${value === undefined ? '' : ` ${value}`}`, help, COLUMN))
+    .join('');
+
+const LENGTHS = paragraph(
+  'A LENGTH is typed as it is read: 35, 35mm, 1-3/8 in, 7/16 in, 2*17.5+3, 57.1±0.1. A number without a unit is in mm, or in inches with --unit in.',
+  0,
+);
+
+/** Every parameter of a family with unit, bounds, default and where to put the caliper. */
+export function familyHelp(family: Family): string {
   return [
     `fishplate part ${family.id} [parameters] [--out DIR] [--json]\n\n`,
     paragraph(`${family.title}. ${family.summary}`, 0),
-    paragraph(
-      'A LENGTH is typed as it is read: 35, 35mm, 1-3/8 in, 7/16 in, 2*17.5+3, 57.1±0.1. A number without a unit is in mm, or in inches with --unit in.',
-      0,
-    ),
-    ...sections,
-    `\nEvery part\n${common.join('')}`,
+    LENGTHS,
+    ...sectionsOf(settable(family.fields)),
+    `\nEvery part\n${flagHelp(COMMON_FLAGS)}`,
   ].join('');
 }
+
+/** Every number of a kit, the same way. */
+export function kitHelp(kit: Kit): string {
+  return [
+    `fishplate kit ${kit.id} [numbers] [--out DIR] [--json]\n\n`,
+    paragraph(`${kit.title}. ${kit.summary}`, 0),
+    LENGTHS,
+    ...sectionsOf(settable(kit.fields)),
+    `\nEvery kit\n${flagHelp(KIT_FLAGS)}`,
+  ].join('');
+}
+
+/** The kits, one entry each. */
+export const kitsText = (kits: readonly Kit[]): string =>
+  kits.map(({ id, summary }) => entry(id, summary, 20)).join('') +
+  '\nTheir numbers: fishplate kit KIT --help\n';
 
 /** The families, one entry each. */
 export const familiesText = (families: readonly Family[]): string =>

@@ -1,5 +1,6 @@
 // The flags of `fishplate part FAMILY`: those of the family's parameters and those of every part.
 import { PROCESS_FIELDS } from '../../parts-library/job/index.js';
+import type { Kit } from '../../parts-library/kits/index.js';
 import type { Family, Field } from '../../parts-library/parts/index.js';
 import { flagName, type Flag } from './flags.js';
 
@@ -54,13 +55,27 @@ export const COMMON_FLAGS: readonly (Flag & { readonly value?: string; readonly 
 ];
 
 /** Parameters that take a value of their own; a group only gathers others. */
-export const settable = (family: Family): readonly Field[] =>
-  family.fields.filter(({ kind }) => kind !== 'group');
+export const settable = (fields: readonly Field[]): readonly Field[] =>
+  fields.filter(({ kind }) => kind !== 'group');
 
-export const flagsOf = (family: Family): readonly Flag[] => [
-  ...settable(family).map(({ path }) => ({ name: flagName(path), takesValue: true })),
-  ...COMMON_FLAGS,
-];
+const fieldFlags = (fields: readonly Field[]): readonly Flag[] =>
+  settable(fields).map(({ path }) => ({ name: flagName(path), takesValue: true }));
+
+export const flagsOf = (family: Family): readonly Flag[] => [...fieldFlags(family.fields), ...COMMON_FLAGS];
+
+/** Of the common flags, those that mean something for several parts at once. */
+const OF_KITS: ReadonlySet<string> = new Set([
+  'unit',
+  'out',
+  'dxf',
+  'dxf-unit',
+  'despite-findings',
+  'json',
+  'help',
+]);
+export const KIT_FLAGS = COMMON_FLAGS.filter(({ name }) => OF_KITS.has(name));
+
+export const flagsOfKit = ({ fields }: Kit): readonly Flag[] => [...fieldFlags(fields), ...KIT_FLAGS];
 
 /** The flag behind the name of a field in a problem. */
 export function flagOfField(field: string): string {

@@ -1,7 +1,7 @@
 // From flags and a parameter file to what the one-part flow is asked.
 import { z } from 'zod';
 import { guardJson, isObject, PROCESS_FIELDS, type UncheckedRequest } from '../../parts-library/job/index.js';
-import type { Family } from '../../parts-library/parts/index.js';
+import type { Family, Field } from '../../parts-library/parts/index.js';
 import type { JsonObject } from '../../parts-library/model/index.js';
 import { flagName } from './flags.js';
 import type { InputProblem } from './outcome.js';
@@ -29,10 +29,7 @@ export function askedPart(family: Family, flags: Flags, file: unknown): AskedPar
   const problems: InputProblem[] = [];
   const whole = readFile(file, problems);
   const unit = oneOf(flags, 'unit', ['mm', 'in'] as const, problems) ?? whole.unit ?? 'mm';
-  const parameters = settable(family).reduce<JsonObject>((current, { path }) => {
-    const value = textOf(flags, flagName(path));
-    return value === undefined ? current : withValue(current, path.split('.'), value);
-  }, whole.parameters);
+  const parameters = typedOver(whole.parameters, family.fields, flags);
   const quantity = textOf(flags, 'quantity');
   if (quantity !== undefined && !/^\s*\d{1,9}\s*$/.test(quantity)) {
     problems.push({
@@ -68,7 +65,15 @@ export function askedPart(family: Family, flags: Flags, file: unknown): AskedPar
   };
 }
 
-function oneOf<const T extends string>(
+/** What was typed in flags, over what a file or nothing gives. */
+export function typedOver(given: JsonObject, fields: readonly Field[], flags: Flags): JsonObject {
+  return settable(fields).reduce<JsonObject>((current, { path }) => {
+    const value = textOf(flags, flagName(path));
+    return value === undefined ? current : withValue(current, path.split('.'), value);
+  }, given);
+}
+
+export function oneOf<const T extends string>(
   flags: Flags,
   name: string,
   accepted: readonly T[],

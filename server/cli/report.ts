@@ -1,9 +1,10 @@
 // A run as a person reads it on a terminal: part, cut, findings, what is done by hand, files.
-import { createFormat, type RunSummary } from '../../parts-library/job/index.js';
+import { createFormat, type KitRun, type RunSummary } from '../../parts-library/job/index.js';
 import type { Finding, Level, ShopStep } from '../../parts-library/model/index.js';
 import {
   writeClock,
   writeDecimal,
+  writeLength,
   writeMass,
   writeSpeed,
   type Unit,
@@ -121,6 +122,24 @@ function hardwareText({ hardware, unit }: RunSummary): string {
 /** The whole report. */
 export function reportText(summary: RunSummary): string {
   return `${partText(summary)}\n${cutText(summary)}\n${findingsText(summary.findings)}${stepsText(summary.steps)}${hardwareText(summary)}`;
+}
+
+/** A kit: what follows from its numbers, and each member in a line with what stands in its way. */
+export function kitText({ derived, members }: KitRun): string {
+  const gives = derived.map(({ title, text }) => line(title, text)).join('');
+  const parts = members.map(({ name, quantity, run }) => {
+    const { value, findings } = run;
+    const worst = findings.filter(({ level }) => level === 'stop' || level === 'caution');
+    const size =
+      value === undefined
+        ? 'not drawn'
+        : `${writeLength(value.part.thickness, { unit: run.unit })} ${value.part.material}, ${writeMass(value.mass, { unit: run.unit, decimals: 3 })} each`;
+    return [
+      line(name, `${quantity} × ${size}`),
+      ...worst.map(({ level, title }) => line('', `${level === 'stop' ? 'STOP' : 'CAUTION'} ${title}`)),
+    ].join('');
+  });
+  return `${gives}${gives === '' ? '' : '\n'}Members\n${parts.join('')}`;
 }
 
 export const filesText = (files: readonly WrittenPath[]): string =>
