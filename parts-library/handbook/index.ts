@@ -195,3 +195,5 @@ export type { LeverBeam, LeverSection, LeverSlice, LeverStress } from './lever-s
 export { leverOver, linkAt, linkageSource, swingForTravel } from './linkage.js';
 export type { LeverRange, Linkage, LinkState } from './linkage.js';
 export { freeEdgeLimit } from './free-edge.js';
+export { basePlateThickness } from './base-plate.js';
+export type { BasePlateQuestion } from './base-plate.js';

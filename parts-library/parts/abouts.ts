@@ -11,6 +11,7 @@ import { mountingPlateAbout } from './mounting-plate/about.js';
 import { gussetAbout } from './gusset/about.js';
 import { bearingSpacerAbout } from './bearing-spacer/about.js';
 import { tubeCapAbout } from './tube-cap/about.js';
+import { pedalArmAbout } from './pedal-arm/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -24,6 +25,7 @@ const ABOUTS: readonly About[] = [
   gussetAbout,
   bearingSpacerAbout,
   tubeCapAbout,
+  pedalArmAbout,
 ];
 
 /** What is said of every family, whether it is loaded or not. */

@@ -12,6 +12,7 @@ import { mountingPlate } from './mounting-plate/index.js';
 import { gusset } from './gusset/index.js';
 import { bearingSpacer } from './bearing-spacer/index.js';
 import { tubeCap } from './tube-cap/index.js';
+import { pedalArm } from './pedal-arm/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -26,6 +27,7 @@ const FAMILIES: readonly Family[] = [
   gusset,
   bearingSpacer,
   tubeCap,
+  pedalArm,
 ];
 
 /** Every family that is loaded, in the order in which a list shows them. */
