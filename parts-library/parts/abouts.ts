@@ -12,6 +12,7 @@ import { gussetAbout } from './gusset/about.js';
 import { bearingSpacerAbout } from './bearing-spacer/about.js';
 import { tubeCapAbout } from './tube-cap/about.js';
 import { pedalArmAbout } from './pedal-arm/about.js';
+import { pedalArmAbout } from './pedal-arm/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -25,6 +26,7 @@ const ABOUTS: readonly About[] = [
   gussetAbout,
   bearingSpacerAbout,
   tubeCapAbout,
+  pedalArmAbout,
   pedalArmAbout,
 ];
 

@@ -15,6 +15,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'bearing-spacer': async () => (await import('./bearing-spacer/index.js')).bearingSpacer,
   'tube-cap': async () => (await import('./tube-cap/index.js')).tubeCap,
   'pedal-arm': async () => (await import('./pedal-arm/index.js')).pedalArm,
+  'pedal-arm': async () => (await import('./pedal-arm/index.js')).pedalArm,
 };
 
 const loaded = new Map<string, Family>();

@@ -13,6 +13,7 @@ import { gusset } from './gusset/index.js';
 import { bearingSpacer } from './bearing-spacer/index.js';
 import { tubeCap } from './tube-cap/index.js';
 import { pedalArm } from './pedal-arm/index.js';
+import { pedalArm } from './pedal-arm/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -27,6 +28,7 @@ const FAMILIES: readonly Family[] = [
   gusset,
   bearingSpacer,
   tubeCap,
+  pedalArm,
   pedalArm,
 ];
 
