@@ -6,6 +6,7 @@ import type { ComputedWith } from '../../parts-library/job/index.js';
 import type { Store } from '../store/index.js';
 import { jsonOnly, loopbackOnly, securityHeaders } from './guards.js';
 import { jobRoutes } from './jobs.js';
+import { kitRoutes } from './kits.js';
 import { describeInterface } from './openapi.js';
 import { partRoutes } from './parts.js';
 import { answerErrors, answerNotFound } from './problem.js';
@@ -37,6 +38,7 @@ export function createApp({ store, version, page, report }: AppOptions): Express
   };
   const api = Router();
   api.use('/parts', partRoutes(store.shop));
+  api.use('/kits', kitRoutes(store.shop));
   api.use('/jobs', jobRoutes({ jobs: store.jobs, shop: store.shop, computedWith }));
   api.use('/shop', shopRoutes(store.shop));
   api.use(answerNotFound);

@@ -2,11 +2,14 @@
 import { z } from 'zod';
 import { createDocument, type ZodOpenApiOperationObject, type ZodOpenApiPathsObject } from 'zod-openapi';
 import { changeSchema, jobSchema, shopSchema } from '../../parts-library/job/index.js';
+import { listKits, type Kit } from '../../parts-library/kits/index.js';
 import { listFamilies, type Family } from '../../parts-library/parts/index.js';
 import {
   fileOptionsSchema,
   filesSchema,
   jobHeadSchema,
+  kitRequestSchema,
+  kitSummarySchema,
   newJobSchema,
   partRequestSchema,
   problemSchema,
@@ -73,6 +76,37 @@ function familyPaths(family: Family): ZodOpenApiPathsObject {
   return {
     [`/api/parts/${family.id}`]: { post: part },
     [`/api/parts/${family.id}/files`]: { post: files, get: file },
+  };
+}
+
+/** A kit's own body, so that its numbers are described by name. */
+function kitPaths(kit: Kit): ZodOpenApiPathsObject {
+  const numbers = kit.schema('mm').optional();
+  const body = z.strictObject({ ...kitRequestSchema.shape, numbers });
+  return {
+    [`/api/kits/${kit.id}`]: {
+      post: {
+        operationId: `kit_${kit.id}`,
+        summary: kit.summary,
+        requestBody: json(body),
+        responses: {
+          '200': answer('The members and what spans them. Lengths mm.', kitSummarySchema),
+          ...UNUSABLE,
+        },
+      },
+    },
+    [`/api/kits/${kit.id}/files`]: {
+      post: {
+        operationId: `kit_files_${kit.id}`,
+        summary: `Files of every member of: ${kit.title}`,
+        requestBody: json(z.strictObject({ ...body.shape, ...fileOptionsSchema.shape })),
+        responses: {
+          '200': answer('The files as text.', filesSchema),
+          '409': problem('A stop finding of a member or of the kit withholds all of them.'),
+          ...UNUSABLE,
+        },
+      },
+    },
   };
 }
 
@@ -226,6 +260,27 @@ export function describeInterface(version: string): object {
         },
       },
       ...Object.assign({}, ...listFamilies().map(familyPaths)),
+      '/api/kits': {
+        get: {
+          summary: 'Kits with their fields.',
+          responses: {
+            '200': answer(
+              'The kits.',
+              z.object({
+                kits: z.array(z.looseObject({ id: z.string(), title: z.string(), summary: z.string() })),
+              }),
+            ),
+          },
+        },
+      },
+      '/api/kits/{kit}': {
+        get: {
+          summary: 'One kit: fields and the JSON Schema of its numbers.',
+          requestParams: { path: z.object({ kit: z.enum(listKits().map(({ id }) => id)) }) },
+          responses: { '200': answer('The kit.', z.looseObject({ id: z.string() })), ...MISSING },
+        },
+      },
+      ...Object.assign({}, ...listKits().map(kitPaths)),
       ...jobPaths,
       '/api/shop': {
         get: {

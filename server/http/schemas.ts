@@ -34,6 +34,17 @@ export const fileOptionsSchema = z.strictObject({
 
 export const filesRequestSchema = z.strictObject({ ...partRequestSchema.shape, ...fileOptionsSchema.shape });
 
+/** A kit asked for. The numbers are checked by the kit. */
+export const kitRequestSchema = z.strictObject({
+  numbers: z.unknown().optional(),
+  unit: partRequestSchema.shape.unit,
+});
+
+export const kitFilesRequestSchema = z.strictObject({
+  ...kitRequestSchema.shape,
+  ...fileOptionsSchema.shape,
+});
+
 const range = z.object({ low: z.number(), high: z.number() });
 
 const findingSchema = z.looseObject({
@@ -115,6 +126,24 @@ export const summarySchema = z
     ),
   })
   .meta({ id: 'PartSummary' });
+
+/** A kit as it comes back: what spans its members, and each member as a part by itself. */
+export const kitSummarySchema = z
+  .object({
+    numbers: z.record(z.string(), z.unknown()).meta({ description: 'As understood, ready to be stored.' }),
+    derived: z.array(z.looseObject({ id: z.string(), title: z.string(), text: z.string() })),
+    findings: z.array(findingSchema),
+    members: z.array(
+      z.object({
+        role: z.string(),
+        name: z.string(),
+        quantity: z.number(),
+        findings: z.array(findingSchema),
+        part: summarySchema.optional().meta({ description: 'Absent when it cannot be drawn.' }),
+      }),
+    ),
+  })
+  .meta({ id: 'KitSummary' });
 
 export const filesSchema = z
   .object({
