@@ -1,6 +1,7 @@
 // The public face of the library: the flow from parameters to files, and every room by its name.
 export * as checks from './checks/index.js';
 export * as cutting from './cutting/index.js';
+export * as drive from './drive/index.js';
 export * as drawing from './drawing/index.js';
 export * as files from './files/index.js';
 export * as geometry from './geometry/index.js';

@@ -14,12 +14,13 @@ export const FLOORS: Readonly<Record<string, readonly string[]>> = (() => {
   put('checks', 'process');
   put('parts', 'checks');
   put('kits', 'parts');
+  put('drive', 'parts');
   put('plate', 'process');
   put('nesting', 'plate');
   put('cutting', 'plate');
   put('drawing', 'kits', 'parts', 'nesting', 'cutting');
   put('files', 'drawing');
-  put('job', 'files');
+  put('job', 'files', 'drive');
   put('server', 'job');
   put('client', 'job');
   return below;
