@@ -64,7 +64,7 @@ export function wheelHubAdapterDimensions(
           {
             id: 'spigot',
             kind: 'leader' as const,
-            at: onCircle(p.pattern2.boltedBore.mm / 2, 200),
+            at: onCircle(p.pattern2.boltedBore.mm / 2, 235),
             field: 'pattern2.boltedBore',
             order: next(),
             text: `turn spigot ${fitText(p.pattern2.boltedBore.mm, p.spigotFit, format)}, ${text(p.spigot.mm)} high`,
@@ -91,7 +91,7 @@ export function wheelHubAdapterDimensions(
     {
       id: 'flatness',
       kind: 'leader',
-      at: onCircle((p.hubPilot.mm / 2 + r.reach) / 2, -20),
+      at: onCircle((p.hubPilot.mm / 2 + r.reach) / 2, 30),
       field: 'flatness',
       order: next(),
       text: `seats ${text(r.flange)} apart, flat and parallel ${format.fine(p.flatness.mm)}`,

@@ -46,34 +46,35 @@ const refuse = (field: string, says: string): Extract<AdapterAnswer, { ok: false
 
 /** The wheel's pattern: marks to be reamed for the knurl, or to be tapped. */
 function resolveWheel(p: WheelHubAdapter) {
-  const { studs } = p;
+  const bore = p.knurl.mm - p.press.mm;
   const answer = resolvePattern(
     {
       ...p.pattern2,
-      holes: { kind: studs === 'threaded' ? 'tapped' : 'drill' },
+      holes:
+        p.studs === 'threaded'
+          ? { kind: 'tapped' }
+          : { kind: 'plain', diameter: { typed: `${bore} mm`, mm: bore } },
       holeFit: 'normal',
       threadPercent: undefined,
       boltedBy: 'hole',
     },
     'pattern2',
   );
-  if (!answer.ok || studs === 'threaded') return answer;
-  const { thread } = answer.value.pattern;
-  if (p.knurl.mm <= thread.diameter) {
+  if (!answer.ok || p.studs === 'threaded') return answer;
+  const { pattern, size } = answer.value;
+  if (p.knurl.mm <= pattern.thread.diameter) {
     return refuse(
       'knurl',
-      `A knurl of ${p.knurl.mm} mm does not stand out over ${thread.name}; measure over the knurl’s tips, or choose studs that screw in.`,
+      `A knurl of ${p.knurl.mm} mm does not stand out over ${pattern.thread.name}; measure over the knurl’s tips, or choose studs that screw in.`,
     );
   }
-  const diameter = p.knurl.mm - p.press.mm;
-  return {
-    ok: true as const,
-    value: {
-      ...answer.value,
-      size: { ...answer.value.size, diameter, drill: '' },
-      pattern: { ...answer.value.pattern, holeDiameter: diameter },
-    },
+  // No torch makes a press fit: the holes are drilled and reamed.
+  const value = {
+    ...answer.value,
+    size: { ...size, made: 'drill' as const },
+    pattern: { ...pattern, made: 'drill' as const },
   };
+  return { ok: true as const, value };
 }
 
 /** How far a nut on its washer, or a head on its washer, stands over its seat, mm. */
