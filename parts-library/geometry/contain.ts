@@ -1,6 +1,8 @@
 // Inside, outside or on the line: points in contours and contours in contours.
 import { nearestWithin, packContours, packedContains, type PackedContours } from './pack.js';
-import { distanceBetweenContours } from './distance.js';
+import { distanceBetweenSegments } from './distance.js';
+import { segmentBounds } from './measure.js';
+import { segmentsOf } from './segments.js';
 import { onContour } from './tolerances.js';
 import type { Contour, Point } from './types.js';
 
@@ -34,5 +36,19 @@ export function containsPoint(contour: Contour, p: Point, tolerance: number = on
 export function containsContour(outer: Contour, inner: Contour, tolerance: number = onContour): boolean {
   const start = inner[0];
   if (start === undefined || containsPoint(outer, start, tolerance) !== 'inside') return false;
-  return distanceBetweenContours(outer, inner).distance > tolerance;
+  return !comesWithin(packed(outer), inner, tolerance);
+}
+
+/** Whether any part of a contour is as near to the others as `reach`; only what lies that near is looked at. */
+function comesWithin(others: PackedContours, contour: Contour, reach: number): boolean {
+  return segmentsOf(contour).some((segment) => {
+    const { minX, minY, maxX, maxY } = segmentBounds(segment);
+    let isNear = false;
+    others.tree.search(minX - reach, minY - reach, maxX + reach, maxY + reach, (j) => {
+      const other = others.segments[j];
+      isNear ||= other !== undefined && distanceBetweenSegments(segment, other).distance <= reach;
+      return false;
+    });
+    return isNear;
+  });
 }

@@ -29,7 +29,6 @@ import {
   type HubBeside,
   type PullInput,
 } from '../../checks/index.js';
-import { circleContour } from '../../geometry/index.js';
 import { boltEnvelope, findMaterial, type Material } from '../../handbook/index.js';
 import type { CutFeature, Finding, Part } from '../../model/index.js';
 import { letterText } from '../lettering/strokes.js';
@@ -40,23 +39,10 @@ import { checkCaliper, checkSeatRadius, checkTips, checkToothThickness } from '.
 import { weldLegOf } from './middle.js';
 import type { SprocketPlate } from './parameters.js';
 import { resolveSprocket, type Sprocket } from './resolve.js';
-import type { Teeth } from './teeth.js';
+import { withoutTeeth, type Teeth } from './teeth.js';
 
 /** What the shared rules call a field, and what it is called here. */
 const NAMES: Readonly<Record<string, string>> = { edge: 'boltCircle', keyway: 'key' };
-
-/**
- * The sprocket without its teeth: what lies inside the bottoms of the gaps. Webs and edges are judged on it, since no
- * gap reaches farther in.
- */
-const withoutTeeth = (part: Part, { root }: Teeth): Part => ({
-  ...part,
-  features: part.features.map((feature) =>
-    feature.purpose === 'outline'
-      ? { ...feature, contour: circleContour({ x: 0, y: 0 }, root / 2, 'outline') }
-      : feature,
-  ),
-});
 
 function pullOf(p: SprocketPlate, { chain }: Teeth): PullInput {
   return {
@@ -202,7 +188,7 @@ export function checkSprocketPlate(part: Part, p: SprocketPlate, facts: Facts): 
   if (!answer.ok || !material.found) return [];
   const sprocket = answer.value;
   const { teeth } = sprocket;
-  const disc = withoutTeeth(part, teeth);
+  const disc: Part = { ...part, features: withoutTeeth(part.features, teeth) };
   return underFields(
     mergeNotChecked([
       ...checkUse(p.use),

@@ -9,6 +9,7 @@ import { labelPlaces } from './label-places.js';
 import { middleReach } from './middle.js';
 import type { SprocketPlate } from './parameters.js';
 import { resolveSprocket, type Sprocket } from './resolve.js';
+import { withoutTeeth } from './teeth.js';
 
 /** Said in the draw stage when lightening was asked for and left out. */
 const noRoomToLighten = ({ lightening }: SprocketPlate): Finding => ({
@@ -57,7 +58,7 @@ export function drawSprocketPlate(p: SprocketPlate, context: DrawContext): Stage
   const label = etchLabel(
     p.label,
     p.labelHeight.mm,
-    plain,
+    withoutTeeth(plain, teeth),
     labelPlaces(answer.value, inner),
     ({ x, y }) => Math.hypot(x, y) >= inner,
   );

@@ -1,6 +1,7 @@
 // The teeth of a sprocket resolved: chain, form, gap, outside diameter, outline.
-import { turnedContour, type Contour } from '../../geometry/index.js';
+import { circleContour, turnedContour, type Contour } from '../../geometry/index.js';
 import { findChain, sprocketDiameters, type Chain, type SprocketDiameters } from '../../handbook/index.js';
+import type { Feature } from '../../model/index.js';
 import { refusal, type Resolved } from '../shared/resolved.js';
 import {
   ansiGap,
@@ -75,3 +76,14 @@ export function resolveTeeth(p: SprocketPlate): Resolved<Teeth> {
     },
   };
 }
+
+/**
+ * The features of a sprocket without its teeth: a disc as large as the bottoms of the gaps. Webs, edges and lettering are
+ * judged on it, since no gap reaches farther in.
+ */
+export const withoutTeeth = (features: readonly Feature[], { root }: Teeth): readonly Feature[] =>
+  features.map((feature) =>
+    feature.purpose === 'outline'
+      ? { ...feature, contour: circleContour({ x: 0, y: 0 }, root / 2, 'outline') }
+      : feature,
+  );
