@@ -74,4 +74,6 @@ export {
   type KitAnswer,
 } from './kits.js';
 export { kitFindings } from './kit-findings.js';
+export { runDrive, type DriveRun } from './run-drive.js';
 export { runKit, type KitMemberRun, type KitRun } from './run-kit.js';
+export { templatePages, templateSvgs } from './template.js';

@@ -33,7 +33,7 @@ const EXAMPLES: Readonly<Record<Field['kind'], string>> = {
  */
 export function wordProblems(
   problems: readonly FieldProblem[],
-  family: Family,
+  family: Pick<Family, 'fields'>,
   parameters: unknown,
 ): readonly FieldProblem[] {
   return problems.map((problem) => {

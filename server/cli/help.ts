@@ -3,7 +3,7 @@ import type { Kit } from '../../parts-library/kits/index.js';
 import type { Family, Field } from '../../parts-library/parts/index.js';
 import { flagName } from './flags.js';
 import { entry, paragraph } from './layout.js';
-import { COMMON_FLAGS, KIT_FLAGS, settable } from './part-flags.js';
+import { COMMON_FLAGS, DRIVE_FLAGS, KIT_FLAGS, settable } from './part-flags.js';
 
 export const HELP = `fishplate: measured parts in, flat plate parts out
 
@@ -12,6 +12,7 @@ export const HELP = `fishplate: measured parts in, flat plate parts out
   fishplate parts [--json]                       the part families
   fishplate kit KIT [numbers] --out DIR          the same for several parts from one set of numbers
   fishplate kits [--json]                        the kits
+  fishplate drive [numbers] [--json]             chain, speed, pull, other sprockets, the hill
   fishplate serve [--port N] [--data DIR]        open the bench in a browser
   fishplate --version
 
@@ -125,6 +126,22 @@ export function kitHelp(kit: Kit): string {
     LENGTHS,
     ...sectionsOf(settable(kit.fields)),
     `\nEvery kit\n${flagHelp(KIT_FLAGS)}`,
+  ].join('');
+}
+
+/** Everything that can be said of a drive, the same way. */
+export function driveHelp(fields: readonly Field[]): string {
+  return [
+    'fishplate drive [numbers] [--json]\n\n',
+    paragraph(
+      'Drive numbers. The chain from what is measured of it, ratio and road speed, what another sprocket does, whether it climbs the hill, the chain’s length, centres and slack, and its pull against its strength. What is left out is left out of the answer.',
+      0,
+    ),
+    LENGTHS,
+    ...sectionsOf(settable(fields)),
+    `\nEvery drive\n${flagHelp(DRIVE_FLAGS)}`,
+    `\nExample\n  fishplate drive --motor-teeth 12 --wheel-teeth 48 --chain 08B --centres 420 --motor-speed 1400 \\\n`,
+    '    --motor-torque "38 N·m" --tyre-diameter 406 --mass "310 kg" --grade "18 %" --driven-mass "190 kg"\n',
   ].join('');
 }
 

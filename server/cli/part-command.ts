@@ -1,19 +1,16 @@
 // `fishplate part FAMILY`: draws, checks and plans one part, reports it and writes its files.
-import { readdir, readFile } from 'node:fs/promises';
-import { text } from 'node:stream/consumers';
+import { readdir } from 'node:fs/promises';
 import { safeBaseName } from '../../parts-library/files/index.js';
 import { partFiles, runPart, startingShop, summarise, type PartRun } from '../../parts-library/job/index.js';
 import { findFamily, listFamilies } from '../../parts-library/parts/index.js';
 import { nearestOf, readFlags } from './flags.js';
 import { familyHelp } from './help.js';
-import { asJson, badInput, type InputProblem, type Outcome } from './outcome.js';
+import { asJson, badInput, type Outcome } from './outcome.js';
+import { readParameters } from './parameter-file.js';
 import { flagOfField, flagsOf } from './part-flags.js';
 import { askedPart, textOf, type AskedPart } from './part-request.js';
 import { filesText, findingsText, reportText } from './report.js';
 import { writeFiles, WriteProblem, type WrittenPath } from './write-files.js';
-
-/** Largest parameter file, bytes: the largest part of the catalogue takes a few kilobytes. */
-const LARGEST_FILE = 1_000_000;
 
 /** Runs the command on the arguments behind `part`. */
 export async function partCommand(args: readonly string[]): Promise<Outcome> {
@@ -128,31 +125,4 @@ async function finish(
         ? '\nNo files were asked for; add --out DIR to write them.\n'
         : '';
   return { code, out: report + tail, ...(message === undefined ? {} : { err: `fishplate: ${message}\n` }) };
-}
-
-interface ReadParameters {
-  readonly value: unknown;
-  readonly problems: readonly InputProblem[];
-}
-
-async function readParameters(path: string | undefined): Promise<ReadParameters> {
-  if (path === undefined) return { value: undefined, problems: [] };
-  const refuse = (says: string): ReadParameters => ({
-    value: undefined,
-    problems: [{ field: 'params', flag: '--params', says }],
-  });
-  let content: string;
-  try {
-    content = path === '-' ? await text(process.stdin) : await readFile(path, 'utf8');
-  } catch {
-    return refuse(`"${path}" cannot be read; accepted is the path of a JSON file.`);
-  }
-  // Some editors put a byte-order mark in front.
-  content = content.replace(/^\uFEFF/, '');
-  if (content.length > LARGEST_FILE) return refuse(`"${path}" is larger than ${LARGEST_FILE} bytes.`);
-  try {
-    return { value: JSON.parse(content) as unknown, problems: [] };
-  } catch (error) {
-    return refuse(`"${path}" is not JSON: ${error instanceof Error ? error.message : 'unreadable'}.`);
-  }
 }

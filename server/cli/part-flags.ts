@@ -77,6 +77,15 @@ export const KIT_FLAGS = COMMON_FLAGS.filter(({ name }) => OF_KITS.has(name));
 
 export const flagsOfKit = ({ fields }: Kit): readonly Flag[] => [...fieldFlags(fields), ...KIT_FLAGS];
 
+/** Of the common flags, those that mean something where nothing is cut. */
+const OF_DRIVES: ReadonlySet<string> = new Set(['params', 'unit', 'json', 'help']);
+export const DRIVE_FLAGS = COMMON_FLAGS.filter(({ name }) => OF_DRIVES.has(name));
+
+export const flagsOfDrive = (fields: readonly Field[]): readonly Flag[] => [
+  ...fieldFlags(fields),
+  ...DRIVE_FLAGS,
+];
+
 /** The flag behind the name of a field in a problem. */
 export function flagOfField(field: string): string {
   if (field === 'process.processClass') return '--process';

@@ -2,13 +2,14 @@
 import { listFamilies } from '../../parts-library/parts/index.js';
 import { listKits } from '../../parts-library/kits/index.js';
 import { version } from '../version.js';
+import { driveCommand } from './drive-command.js';
 import { nearestOf } from './flags.js';
 import { familiesText, HELP, kitsText } from './help.js';
 import { kitCommand } from './kit-command.js';
 import { asJson, badInput, failed, type Outcome } from './outcome.js';
 import { partCommand } from './part-command.js';
 
-const COMMANDS = ['part', 'parts', 'kit', 'kits', 'serve'];
+const COMMANDS = ['part', 'parts', 'kit', 'kits', 'drive', 'serve'];
 
 /** What is wrong with arguments of a command that only takes --json; undefined when nothing is. */
 function strayArguments(args: readonly string[]): Outcome | undefined {
@@ -46,6 +47,7 @@ async function dispatch(command: string | undefined, args: readonly string[]): P
   if (command === 'parts') return partsCommand(args);
   if (command === 'kit') return kitCommand(args);
   if (command === 'kits') return kitsCommand(args);
+  if (command === 'drive') return driveCommand(args);
   if (command === 'serve') {
     const { serveCommand } = await import('./serve-command.js');
     return serveCommand(args);

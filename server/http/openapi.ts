@@ -3,8 +3,11 @@ import { z } from 'zod';
 import { createDocument, type ZodOpenApiOperationObject, type ZodOpenApiPathsObject } from 'zod-openapi';
 import { changeSchema, jobSchema, shopSchema } from '../../parts-library/job/index.js';
 import { listKits, type Kit } from '../../parts-library/kits/index.js';
+import { driveReader } from '../../parts-library/drive/index.js';
 import { listFamilies, type Family } from '../../parts-library/parts/index.js';
 import {
+  driveRequestSchema,
+  driveSummarySchema,
   fileOptionsSchema,
   filesSchema,
   jobHeadSchema,
@@ -76,6 +79,31 @@ function familyPaths(family: Family): ZodOpenApiPathsObject {
   return {
     [`/api/parts/${family.id}`]: { post: part },
     [`/api/parts/${family.id}/files`]: { post: files, get: file },
+  };
+}
+
+/** The drive's body, so that its parameters are described by name. */
+function drivePaths(): ZodOpenApiPathsObject {
+  const parameters = driveReader.schema('mm').optional();
+  return {
+    '/api/drive': {
+      get: {
+        operationId: 'drive_fields',
+        summary: 'What can be said of a drive: fields and the JSON Schema of its parameters.',
+        responses: {
+          '200': answer(
+            'The fields.',
+            z.object({ fields: z.array(z.looseObject({ path: z.string() })), schema: z.looseObject({}) }),
+          ),
+        },
+      },
+      post: {
+        operationId: 'drive',
+        summary: 'Drive numbers: chain, ratio, speed, other sprockets, the hill, length and strength.',
+        requestBody: json(z.strictObject({ ...driveRequestSchema.shape, parameters })),
+        responses: { '200': answer('Numbers and findings. Lengths mm.', driveSummarySchema), ...UNUSABLE },
+      },
+    },
   };
 }
 
@@ -282,6 +310,7 @@ export function describeInterface(version: string): object {
       },
       ...Object.assign({}, ...listKits().map(kitPaths)),
       ...jobPaths,
+      ...drivePaths(),
       '/api/shop': {
         get: {
           summary: 'Chart, machine record, tools, rack.',

@@ -159,6 +159,81 @@ export const filesSchema = z
   })
   .meta({ id: 'PartFiles' });
 
+/** A drive asked for. The parameters are checked by the drive's own reader. */
+export const driveRequestSchema = z.strictObject({
+  parameters: z.unknown().optional(),
+  unit: partRequestSchema.shape.unit,
+});
+
+const candidateSchema = z.object({
+  name: z.string(),
+  standard: z.string(),
+  pitch: z.number(),
+  roller: z.number(),
+  innerWidth: z.number(),
+  tensileNewtons: z.number().optional(),
+  offWidth: z.number().optional().meta({ description: 'Reading less the printed width.' }),
+  offRoller: z.number().optional(),
+  wearPercent: z.number().optional(),
+  fits: z.boolean(),
+});
+
+const toothChangeSchema = z.object({
+  motorTeeth: z.number(),
+  wheelTeeth: z.number(),
+  chainRatio: z.number(),
+  speed: z.number().meta({ description: 'Of the speed before; the pull is its inverse.' }),
+  roadSpeed: z.number().optional().meta({ description: 'km/h' }),
+  groundNewtons: z.number().optional(),
+  chainNewtons: z.number().optional(),
+  safety: z.number().optional(),
+  sameLinks: z
+    .object({ centres: z.number(), moves: z.number() })
+    .optional()
+    .meta({ description: 'Centres of the same chain, and how far they move.' }),
+  sameCentres: z
+    .object({ links: z.number(), centres: z.number() })
+    .optional()
+    .meta({ description: 'The nearest even chain at the centres as they are.' }),
+  wrapSmall: z.number().optional().meta({ description: 'degrees' }),
+  climbs: z.boolean().optional(),
+});
+
+/** A drive as it comes back: lengths mm, N, N·m, km/h, m/s. */
+export const driveSummarySchema = z
+  .object({
+    unit: z.enum(['mm', 'in']),
+    parameters: z.record(z.string(), z.unknown()).meta({ description: 'As understood, ready to be stored.' }),
+    chain: z.object({ name: z.string(), from: z.enum(['name', 'readings']) }).optional(),
+    candidates: z.array(candidateSchema).meta({ description: 'Chains that were measured, likeliest first.' }),
+    figures: z.array(
+      z.object({
+        id: z.string(),
+        group: z.string(),
+        field: z.string().optional(),
+        title: z.string(),
+        value: z.object({ amount: z.number(), unit: z.string(), plusMinus: z.number().optional() }),
+        text: z.string(),
+        formula: z.string(),
+        source: findingSchema.shape.source,
+      }),
+    ),
+    linkChoices: z.array(z.object({ links: z.number(), centres: z.number(), moves: z.number().optional() })),
+    changes: z.array(toothChangeSchema).meta({ description: 'The drive as it is comes first.' }),
+    findings: z.array(findingSchema),
+    picture: z
+      .object({
+        pitch: z.number(),
+        motorTeeth: z.number(),
+        wheelTeeth: z.number(),
+        centres: z.number(),
+        links: z.number(),
+        sag: z.number(),
+      })
+      .optional(),
+  })
+  .meta({ id: 'DriveNumbers' });
+
 /** RFC 9457. */
 export const problemSchema = z
   .looseObject({
