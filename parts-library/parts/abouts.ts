@@ -12,7 +12,13 @@ import { gussetAbout } from './gusset/about.js';
 import { bearingSpacerAbout } from './bearing-spacer/about.js';
 import { tubeCapAbout } from './tube-cap/about.js';
 import { pedalArmAbout } from './pedal-arm/about.js';
-import { pedalArmAbout } from './pedal-arm/about.js';
+import { couponKerfAbout } from './coupon-kerf/about.js';
+import { couponPierceAbout } from './coupon-pierce/about.js';
+import { couponSpeedAbout } from './coupon-speed/about.js';
+import { bearingFlangeAbout } from './bearing-flange/about.js';
+import { pivotBracketAbout } from './pivot-bracket/about.js';
+import { couponHolesAbout } from './coupon-holes/about.js';
+import { couponFitAbout } from './coupon-fit/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -27,7 +33,13 @@ const ABOUTS: readonly About[] = [
   bearingSpacerAbout,
   tubeCapAbout,
   pedalArmAbout,
-  pedalArmAbout,
+  couponKerfAbout,
+  couponPierceAbout,
+  couponSpeedAbout,
+  bearingFlangeAbout,
+  pivotBracketAbout,
+  couponHolesAbout,
+  couponFitAbout,
 ];
 
 /** What is said of every family, whether it is loaded or not. */

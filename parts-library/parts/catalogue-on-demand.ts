@@ -15,7 +15,13 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'bearing-spacer': async () => (await import('./bearing-spacer/index.js')).bearingSpacer,
   'tube-cap': async () => (await import('./tube-cap/index.js')).tubeCap,
   'pedal-arm': async () => (await import('./pedal-arm/index.js')).pedalArm,
-  'pedal-arm': async () => (await import('./pedal-arm/index.js')).pedalArm,
+  'coupon-kerf': async () => (await import('./coupon-kerf/index.js')).couponKerf,
+  'coupon-pierce': async () => (await import('./coupon-pierce/index.js')).couponPierce,
+  'coupon-speed': async () => (await import('./coupon-speed/index.js')).couponSpeed,
+  'bearing-flange': async () => (await import('./bearing-flange/index.js')).bearingFlange,
+  'pivot-bracket': async () => (await import('./pivot-bracket/index.js')).pivotBracket,
+  'coupon-holes': async () => (await import('./coupon-holes/index.js')).couponHoles,
+  'coupon-fit': async () => (await import('./coupon-fit/index.js')).couponFit,
 };
 
 const loaded = new Map<string, Family>();

@@ -13,7 +13,13 @@ import { gusset } from './gusset/index.js';
 import { bearingSpacer } from './bearing-spacer/index.js';
 import { tubeCap } from './tube-cap/index.js';
 import { pedalArm } from './pedal-arm/index.js';
-import { pedalArm } from './pedal-arm/index.js';
+import { couponKerf } from './coupon-kerf/index.js';
+import { couponPierce } from './coupon-pierce/index.js';
+import { couponSpeed } from './coupon-speed/index.js';
+import { bearingFlange } from './bearing-flange/index.js';
+import { pivotBracket } from './pivot-bracket/index.js';
+import { couponHoles } from './coupon-holes/index.js';
+import { couponFit } from './coupon-fit/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -29,7 +35,13 @@ const FAMILIES: readonly Family[] = [
   bearingSpacer,
   tubeCap,
   pedalArm,
-  pedalArm,
+  couponKerf,
+  couponPierce,
+  couponSpeed,
+  bearingFlange,
+  pivotBracket,
+  couponHoles,
+  couponFit,
 ];
 
 /** Every family that is loaded, in the order in which a list shows them. */

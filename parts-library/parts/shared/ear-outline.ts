@@ -14,6 +14,8 @@ export interface EarShape {
   readonly lean: number;
   /** Tube that the edge is coped to, outside diameter, mm. */
   readonly tube?: number | undefined;
+  /** A straight foot as wide as the edge below it, mm; its lower edge is not welded. */
+  readonly foot?: number | undefined;
 }
 
 export interface EarOutline {
@@ -55,7 +57,7 @@ function tangentFrom(corner: Point, centre: Point, radius: number, turn: 1 | -1)
  *
  * @example base 40, nose 20, height 30: straight sides 30 high under a half circle
  */
-export function drawEar({ base, height, nose, lean, tube }: EarShape): EarResult {
+export function drawEar({ base, height, nose, lean, tube, foot = 0 }: EarShape): EarResult {
   const edge = copedEdge(base, tube);
   if (edge === undefined) {
     return {
@@ -80,10 +82,16 @@ export function drawEar({ base, height, nose, lean, tube }: EarShape): EarResult
   const end = Math.atan2(down.at.y - centre.y, down.at.x - centre.x);
   const sweep = (end - start + 4 * Math.PI) % (2 * Math.PI);
   const vertices: readonly Vertex[] = [
-    { ...left, bulge: edge.bulge },
+    ...(foot === 0
+      ? [{ ...left, bulge: edge.bulge }]
+      : [
+          { x: left.x, y: -foot, bulge: 0 },
+          { x: right.x, y: -foot, bulge: 0 },
+        ]),
     { ...right, bulge: 0 },
     { ...up.at, bulge: Math.tan(sweep / 4) },
     { ...down.at, bulge: 0 },
+    ...(foot === 0 ? [] : [{ ...left, bulge: 0 }]),
   ];
   const contour = contourOf(vertices, 'outline');
   if (contour === undefined) {
@@ -93,5 +101,8 @@ export function drawEar({ base, height, nose, lean, tube }: EarShape): EarResult
       says: `The edge and a nose of radius ${nose.toFixed(2)} mm run into each other; more height or a larger nose would do.`,
     };
   }
-  return { ok: true, value: { contour, edges: [{ segment: 0, role: 'weld' }], edge, centre } };
+  return {
+    ok: true,
+    value: { contour, edges: foot === 0 ? [{ segment: 0, role: 'weld' }] : [], edge, centre },
+  };
 }
