@@ -7,10 +7,20 @@ import { run } from '../../server/cli/run.js';
 import { driveSummarySchema } from '../../server/http/schemas.js';
 import { inFolder } from './in-folder.js';
 
+const MOTOR_AND_HILL = [
+  '--motor-torque',
+  '38 N·m',
+  '--mass',
+  '310 kg',
+  '--grade',
+  '18 %',
+  '--driven-mass',
+  '190 kg',
+];
 const CART = [
   ...'drive --motor-teeth 12 --wheel-teeth 48 --inner-width 7.8±0.05 --roller 8.5 --centres 420'.split(' '),
   ...'--twelve-pitches 153.1±0.1 --motor-speed 1400 --tyre-diameter 406 --loaded-radius 191'.split(' '),
-  ...['--motor-torque', '38 N·m', '--mass', '310 kg', '--grade', '18 %', '--driven-mass', '190 kg'],
+  ...MOTOR_AND_HILL,
 ];
 
 const errorSchema = z.object({
