@@ -132,6 +132,8 @@ export type { SpacerLength } from './bearing-spacer.js';
 export { bearing, clearToEdge } from './bearing.js';
 export { bearingSeat } from './bearing-seat.js';
 export type { BearingSeat, SeatFit } from './bearing-seat.js';
+export { bearingSeat } from './bearing-seat.js';
+export type { BearingSeat, SeatFit } from './bearing-seat.js';
 export type { Bearing, BearingQuestion } from './bearing.js';
 export {
   e70Megapascals,
