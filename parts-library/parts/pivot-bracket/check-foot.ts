@@ -6,9 +6,6 @@ import {
   boltShear,
   clearToEdge,
   findGrade,
-  holeToBend,
-  leastBendRadius,
-  minFlange,
   strengthAt,
   weakestSource,
   type Material,
@@ -138,66 +135,6 @@ function checkBentPull(
       formula: `√(4 × 1.67 × ${digits(each, 0)} × ${digits(lever)} ÷ (${digits(width)} × ${strength.yieldMegapascals})) = ${digits(needed.value)}`,
       source: needed.source,
     }),
-  ];
-}
-
-/** Radius, hole and flange beside the bend. */
-export function checkBend(p: PivotBracket, r: ResolvedBracket, facts: Facts): readonly Finding[] {
-  const first = r.holes[0];
-  if (r.bend === undefined || first === undefined) return [];
-  const { length } = facts.format;
-  const t = p.thickness.mm;
-  const toBend = holeToBend(t, p.radius.mm);
-  const gap = r.bend.bendFrom - first.at.y - r.size.diameter / 2;
-  const flange = minFlange(t);
-  const least = leastBendRadius(p.material, t);
-  const anchor = { x: 0, y: r.bend.bendAt };
-  return [
-    found({
-      code: 'hole-to-bend',
-      level: judge(['stop', gap < 0], ['caution', gap < toBend.value]),
-      subject: { featureId: first.featureId },
-      anchor: first.at,
-      field: 'footDepth',
-      title: `Hole edge to bend ${length(gap)}, ${length(toBend.value)} wanted`,
-      says:
-        gap < toBend.value
-          ? 'The bend pulls the holes out of round and their washers ride on its radius. A longer foot, or drilling after bending would do.'
-          : 'Clear of the bent zone.',
-      value: quantity(gap, 'mm'),
-      limit: quantity(toBend.value, 'mm'),
-      formula: `2.5 × ${digits(t)} + ${digits(p.radius.mm)} = ${digits(toBend.value)}`,
-      source: toBend.source,
-    }),
-    found({
-      code: 'least-flange',
-      level: judge(['caution', p.footDepth.mm < flange.value]),
-      subject: { featureId: 'bend' },
-      anchor,
-      field: 'footDepth',
-      title: `Foot ${length(p.footDepth.mm)} long, ${length(flange.value)} for a press brake`,
-      says: 'A shorter one slips into the usual V opening of eight thicknesses.',
-      value: quantity(p.footDepth.mm, 'mm'),
-      limit: quantity(flange.value, 'mm'),
-      formula: `0.7 × 8 × ${digits(t)} = ${digits(flange.value)}`,
-      source: flange.source,
-    }),
-    ...(least === undefined
-      ? []
-      : [
-          found({
-            code: 'bend-radius',
-            level: judge(['caution', p.radius.mm < least.value - 1e-9]),
-            subject: { featureId: 'bend' },
-            anchor,
-            field: 'radius',
-            title: `Inside radius ${length(p.radius.mm)}, at least ${length(least.value)} across the grain`,
-            says: `A tighter bend cracks on the outside; along the grain allow ${length(least.along)}.`,
-            value: quantity(p.radius.mm, 'mm'),
-            limit: quantity(least.value, 'mm'),
-            source: least.source,
-          }),
-        ]),
   ];
 }
 

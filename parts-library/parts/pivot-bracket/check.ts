@@ -23,8 +23,9 @@ import { outlineOf, type Finding, type Part } from '../../model/index.js';
 import { letterText } from '../lettering/strokes.js';
 import { patternOf } from '../shared/bolted.js';
 import { checkAlong, checkCope, checkLeanOver, checkWeldMetal } from '../shared/ear-checks.js';
+import { checkBend } from '../shared/foot-checks.js';
 import { pullDirection } from '../shared/pull-fields.js';
-import { checkBend, checkFootLoad } from './check-foot.js';
+import { checkFootLoad } from './check-foot.js';
 import { checkPivotHole } from './check-pivot.js';
 import type { PivotBracket } from './parameters.js';
 import { filletOf, gapOf, resolveBracket, thinnerOf } from './resolve.js';
@@ -117,7 +118,7 @@ export function checkPivotBracket(part: Part, p: PivotBracket, facts: Facts): re
         ]
       : [
           ...checkEdgeDistance(part, pattern, facts, 'inset'),
-          ...checkBend(p, r, facts),
+          ...checkBend(p, r, r.size.diameter, facts),
           ...checkFootLoad(p, r, material.row, each, facts),
           ...checkTapping(pattern, p.thickness.mm, facts),
         ]),

@@ -1,7 +1,7 @@
 // Dimensions of a pivot bracket, in the order in which it is measured.
 import type { Dimension, Part } from '../../model/index.js';
 import type { DrawContext } from '../family.js';
-import { holeCallOut } from '../shared/holes.js';
+import { footDimensions } from '../shared/foot-dimensions.js';
 import { inOrder } from '../shared/in-order.js';
 import { viewOf } from './ghosts.js';
 import type { PivotBracket } from './parameters.js';
@@ -23,8 +23,6 @@ export function pivotBracketDimensions(
   const isWelded = p.foot === 'weld';
   const coped = isWelded && p.edge === 'coped';
   const low = isWelded ? -ear.edge.drop : r.footEnd;
-  const first = r.holes[0];
-  const last = r.holes.at(-1);
   const pivotText =
     p.pivot === 'bush'
       ? `cut ⌀${text(r.cut)}, bore ⌀${text(r.finished)} H7`
@@ -95,67 +93,7 @@ export function pivotBracketDimensions(
           text: `fillet ${text(filletOf(p, format.unit))} ${p.weldSides === 'both' ? 'both sides' : 'one side'}`,
         }
       : undefined,
-    first === undefined
-      ? undefined
-      : {
-          id: 'foot.holes',
-          kind: 'leader',
-          at: last?.at ?? first.at,
-          field: 'bolt',
-          text: holeCallOut(r.size, r.holes.length, format),
-        },
-    first === undefined || last === undefined || last === first
-      ? undefined
-      : {
-          id: 'spacing',
-          kind: 'linear',
-          along: 'x',
-          from: first.at,
-          to: r.holes[1]?.at ?? last.at,
-          field: 'spacing',
-          text: text(p.spacing.mm),
-        },
-    last === undefined
-      ? undefined
-      : {
-          id: 'inset',
-          kind: 'linear',
-          along: 'y',
-          from: { x: half, y: r.footEnd },
-          to: last.at,
-          field: 'inset',
-          text: text(p.inset.mm),
-        },
-    bend === undefined
-      ? p.foot === 'flat'
-        ? {
-            id: 'foot',
-            kind: 'linear',
-            along: 'y',
-            from: { x: half, y: r.footEnd },
-            to: { x: half, y: 0 },
-            field: 'footDepth',
-            text: text(p.footDepth.mm),
-          }
-        : undefined
-      : {
-          id: 'bend.at',
-          kind: 'linear',
-          along: 'y',
-          from: { x: half, y: r.footEnd },
-          to: { x: half, y: bend.bendAt },
-          field: 'footDepth',
-          text: text(bend.bendAt - r.footEnd),
-        },
-    bend === undefined
-      ? undefined
-      : {
-          id: 'bend',
-          kind: 'leader',
-          at: { x: -half / 2, y: bend.bendAt },
-          field: 'radius',
-          text: `bend up 90° R${text(p.radius.mm)}`,
-        },
+    ...footDimensions(p, { ...r, base: p.base.mm }, format),
     {
       id: 'thickness',
       kind: 'linear',

@@ -1,6 +1,7 @@
 // Draws a pivot bracket flat: outside, pivot hole, foot holes, bend line, label.
 import { circleContour } from '../../geometry/index.js';
 import type { Feature, Part, Staged } from '../../model/index.js';
+import { bendLine } from '../shared/foot.js';
 import { finishPart, refuseStray } from '../shared/finish-part.js';
 import { holeFeature } from '../shared/holes.js';
 import { refuseToDraw } from '../shared/refuse.js';
@@ -27,22 +28,7 @@ export function drawPivotBracket(p: PivotBracket): Staged<Part | undefined> {
           : [{ segment: 1, role: 'bearing' }],
     },
     ...holes.map(({ featureId, at }, index) => holeFeature(featureId, `foot hole ${index + 1}`, at, size)),
-    ...(bend === undefined
-      ? []
-      : [
-          {
-            id: 'bend',
-            name: 'bend line',
-            purpose: 'score' as const,
-            path: {
-              vertices: [
-                { x: -p.base.mm / 2, y: bend.bendAt, bulge: 0 },
-                { x: p.base.mm / 2, y: bend.bendAt, bulge: 0 },
-              ],
-            },
-            bend: { degrees: 90, radius: p.radius.mm, direction: 'up' as const },
-          },
-        ]),
+    ...bendLine(bend, p.base.mm, p.radius.mm),
   ];
   const stray = refuseStray(ear.contour, plain.slice(1), ({ id }) =>
     id === 'pivot' ? 'nose' : p.inset.mm <= size.diameter / 2 ? 'inset' : 'spacing',

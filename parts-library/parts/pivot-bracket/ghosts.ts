@@ -1,8 +1,9 @@
 // Ghosts round a pivot bracket: tube and bolt, what it stands on, and the pair from its edge, bent feet and all.
 import type { Facts } from '../../checks/index.js';
-import { boundsOf, polygonContour, roundCorners, type Contour, type Point } from '../../geometry/index.js';
+import { boundsOf } from '../../geometry/index.js';
 import { outlineOf, type Ghost, type Part } from '../../model/index.js';
 import { headGhosts } from '../shared/bolted.js';
+import { bentProfile } from '../shared/bent-profile.js';
 import { dropBeside } from '../shared/ear-checks.js';
 import { beadGhost, boxGhost, tubeGhost } from '../shared/mating.js';
 import { pairView } from '../shared/pair-view.js';
@@ -22,23 +23,6 @@ export function viewOf(part: Part, p: PivotBracket, r: ResolvedBracket) {
   // The pivot stays level with the flat part’s; what the bracket stands on lies its height below.
   const ground = r.ear.centre.y - p.height.mm;
   return { left, ground, top: r.ear.centre.y + r.nose, right: left + p.thickness.mm };
-}
-
-/** An ear with its foot bent away to the left, from its edge; mirrored about `axis` for the right one. */
-function bentProfile(p: PivotBracket, left: number, ground: number, top: number, axis?: number): Contour {
-  const t = p.thickness.mm;
-  const right = left + t;
-  const end = right - p.footDepth.mm;
-  const points: readonly Point[] = [
-    { x: end, y: ground },
-    { x: right, y: ground },
-    { x: right, y: top },
-    { x: left, y: top },
-    { x: left, y: ground + t },
-    { x: end, y: ground + t },
-  ];
-  const flipped = axis === undefined ? points : points.map(({ x, y }) => ({ x: 2 * axis - x, y }));
-  return roundCorners(polygonContour(flipped), [0, p.radius.mm + t, 0, 0, p.radius.mm, 0]);
 }
 
 export function pivotBracketGhosts(part: Part, p: PivotBracket, { format }: Facts): readonly Ghost[] {
@@ -69,6 +53,7 @@ export function pivotBracketGhosts(part: Part, p: PivotBracket, { format }: Fact
     gap,
     ...(gap === undefined ? {} : { between: { width: gap, height: BOSS * pivotSize, label: 'what turns' } }),
   });
+  const profile = { thickness: t, footDepth: p.footDepth.mm, radius: p.radius.mm, left, ground, top };
   const bent =
     p.foot === 'bent'
       ? [
@@ -76,7 +61,7 @@ export function pivotBracketGhosts(part: Part, p: PivotBracket, { format }: Fact
             id: 'edge-view.1',
             kind: 'folded' as const,
             label: 'folded, from its edge',
-            shape: { contour: bentProfile(p, left, ground, top) },
+            shape: { contour: bentProfile(profile) },
           },
           ...(gap === undefined
             ? []
@@ -84,7 +69,7 @@ export function pivotBracketGhosts(part: Part, p: PivotBracket, { format }: Fact
                 {
                   id: 'edge-view.2',
                   kind: 'folded' as const,
-                  shape: { contour: bentProfile(p, left, ground, top, axis) },
+                  shape: { contour: bentProfile(profile, axis) },
                 },
               ]),
         ]

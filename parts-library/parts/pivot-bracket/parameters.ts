@@ -1,13 +1,20 @@
 // What can be set on a pivot bracket: pivot, ear, pair, foot, weld, load, plate.
 import { z } from 'zod';
 import type { FieldKit } from '../fields/index.js';
-import { holeFields } from '../shared/holes.js';
+import { footFields, type FootStart } from '../shared/foot-fields.js';
 import { plateFields } from '../shared/plate-fields.js';
 import { pullFields } from '../shared/pull-fields.js';
 import { weldEdgeFields } from '../shared/weld-edge-fields.js';
 
-const BOLTED = { field: 'foot', values: ['flat', 'bent'] } as const;
-const BENT = { field: 'foot', values: ['bent'] } as const;
+/** The usual foot of a standoff. */
+const FOOT: FootStart = {
+  bolt: 'M8',
+  spacing: '45 mm',
+  inset: '16 mm',
+  footDepth: '50 mm',
+  radius: '9 mm',
+  usual: { spacing: [30, 40], inset: [12, 18], footDepth: [40, 50] },
+};
 const ROUND = { field: 'pivot', values: ['tube', 'bush'] } as const;
 
 function pivotFields(f: FieldKit) {
@@ -150,103 +157,12 @@ function earFields(f: FieldKit) {
   };
 }
 
-function footFields(f: FieldKit) {
-  const group = 'Foot';
-  return {
-    foot: f.choice({
-      title: 'Foot',
-      help: 'weld: welded by its edge; flat: bolted against a face; bent: a foot bent square, bolted down.',
-      group,
-      choices: [
-        { value: 'weld', label: 'Weld edge' },
-        { value: 'flat', label: 'Flat, bolted' },
-        { value: 'bent', label: 'Bent, bolted' },
-      ],
-      default: 'weld',
-    }),
-    ...holeFields(f, group, 'M8'),
-    bolts: f.count.given({
-      title: 'Foot bolts',
-      help: 'In a row across the foot.',
-      group,
-      min: 1,
-      max: 6,
-      usual: [1, 2],
-      default: '2',
-      appliesWhen: BOLTED,
-    }),
-    spacing: f.length.given({
-      title: 'Bolt spacing',
-      help: 'Centre to centre across the foot.',
-      measuring: 'Inside of one hole to inside of the next, plus one hole.',
-      group,
-      min: 5,
-      max: 1000,
-      usual: [30, 40],
-      default: '45 mm',
-      appliesWhen: BOLTED,
-    }),
-    inset: f.length.given({
-      title: 'Bolts from the foot’s end',
-      help: 'From the end of the foot to the holes’ centres.',
-      measuring: 'Caliper from the end to the hole’s edge, plus half the hole.',
-      group,
-      min: 3,
-      max: 500,
-      usual: [12, 18],
-      default: '16 mm',
-      appliesWhen: BOLTED,
-    }),
-    footDepth: f.length.given({
-      title: 'Foot',
-      help: 'Height of a flat foot; of a bent one its outside length, from the ear’s outer face to its end.',
-      measuring: 'Caliper from the outer face to the end.',
-      group,
-      min: 5,
-      max: 500,
-      usual: [40, 50],
-      default: '50 mm',
-      appliesWhen: BOLTED,
-    }),
-    radius: f.length.given({
-      title: 'Inside radius',
-      help: 'Inside radius of the bend.',
-      measuring: 'Radius gauge inside a trial bend in the same plate.',
-      group,
-      min: 0,
-      max: 60,
-      usual: [4, 10],
-      default: '9 mm',
-      appliesWhen: BENT,
-    }),
-    kFactor: f.factor.given({
-      title: 'K factor',
-      help: 'Place of the neutral line in the thickness; bend a trial strip and measure it to find yours.',
-      group,
-      min: 0.25,
-      max: 0.5,
-      default: 0.4,
-      appliesWhen: BENT,
-    }),
-    seat: f.length.given({
-      title: 'Bolted to',
-      help: 'Thickness of what the foot is bolted to; the bolts’ length follows.',
-      group,
-      min: 0,
-      max: 500,
-      usual: [3, 12],
-      default: '6 mm',
-      appliesWhen: BOLTED,
-    }),
-  };
-}
-
 /** Lengths in mm or as typed; the middle of the base line is the origin. */
 export function pivotBracketParameters(f: FieldKit) {
   return z.strictObject({
     ...pivotFields(f),
     ...earFields(f),
-    ...footFields(f),
+    ...footFields(f, FOOT),
     ...weldEdgeFields(f, '40 mm', '3 mm'),
     ...pullFields(f),
     ...plateFields(f),

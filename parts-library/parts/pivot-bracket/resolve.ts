@@ -1,27 +1,14 @@
 // A pivot bracket worked out: hole, nose, outside, foot laid flat, foot holes; or what does not go together.
-import {
-  bendAllowance,
-  clearanceHole,
-  findThread,
-  outsideSetback,
-  type Thread,
-} from '../../handbook/index.js';
+import { clearanceHole, findThread, type Thread } from '../../handbook/index.js';
 import type { Unit } from '../../units/index.js';
 import type { PlacedHole } from '../shared/bolted.js';
+import { layFoot, type BentFoot } from '../shared/foot.js';
 import { drawEar, type EarOutline } from '../shared/ear-outline.js';
 import { sizeHole, type SizedHole } from '../shared/holes.js';
 import { refusal, rememberResolved, type Resolved } from '../shared/resolved.js';
 import { roundText } from '../shared/words.js';
 import { legOf } from '../shared/weld-edge-fields.js';
 import type { PivotBracket } from './parameters.js';
-
-export interface BentFoot {
-  readonly allowance: number;
-  readonly setback: number;
-  /** Middle of the bend, and where it begins on the foot’s side, y in mm. */
-  readonly bendAt: number;
-  readonly bendFrom: number;
-}
 
 export interface ResolvedBracket {
   readonly pin: Thread;
@@ -61,18 +48,6 @@ function pivotHole(p: PivotBracket, pin: Thread): PivotHole | string {
     : { pressing: outside, finished: outside, cut: outside - p.boreAllowance.mm };
 }
 
-/** The bend laid flat: the ear’s straight side begins at y = 0. */
-function bentFoot(p: PivotBracket): BentFoot | undefined {
-  if (p.foot !== 'bent') return undefined;
-  const allowance = bendAllowance(90, p.radius.mm, p.thickness.mm, p.kFactor.value);
-  return {
-    allowance,
-    setback: outsideSetback(90, p.radius.mm, p.thickness.mm),
-    bendAt: -allowance / 2,
-    bendFrom: -allowance,
-  };
-}
-
 function work(p: PivotBracket): Resolved<ResolvedBracket> {
   const pin = findThread(p.pin);
   if (!pin.found) return refusal('pin', pin.says);
@@ -96,24 +71,9 @@ function work(p: PivotBracket): Resolved<ResolvedBracket> {
       'nose',
       `A nose of radius ${roundText(nose)} mm leaves no metal round a pivot hole of ⌀${roundText(hole.finished)} mm; a larger nose or a smaller pivot would do.`,
     );
-  const bend = bentFoot(p);
-  const foot =
-    p.foot === 'weld'
-      ? 0
-      : bend === undefined
-        ? p.footDepth.mm
-        : bend.allowance + p.footDepth.mm - bend.setback;
-  if (bend !== undefined && p.footDepth.mm <= bend.setback)
-    return refusal(
-      'footDepth',
-      `The bend takes up ${roundText(bend.setback)} mm of a foot of ${roundText(p.footDepth.mm)} mm; a longer one or a smaller radius would do.`,
-    );
-  const above = p.height.mm - (bend === undefined ? foot : bend.setback);
-  if (above <= 0)
-    return refusal(
-      'height',
-      `The foot takes up ${roundText(p.height.mm - above)} mm of a pivot height of ${roundText(p.height.mm)} mm; a higher pivot or a lower foot would do.`,
-    );
+  const laid = layFoot(p, p.height.mm);
+  if (!laid.ok) return laid;
+  const { depth: foot, bend, above, holes } = laid.value;
   const ear = drawEar({
     base: p.base.mm,
     height: above,
@@ -123,13 +83,6 @@ function work(p: PivotBracket): Resolved<ResolvedBracket> {
     foot,
   });
   if (!ear.ok) return ear;
-  const holes: readonly PlacedHole[] =
-    p.foot === 'weld'
-      ? []
-      : Array.from({ length: p.bolts }, (_, index) => ({
-          featureId: `foot.${index + 1}`,
-          at: { x: (index - (p.bolts - 1) / 2) * p.spacing.mm, y: -foot + p.inset.mm },
-        }));
   return {
     ok: true,
     value: { pin: pin.row, ...hole, nose, ear: ear.value, footEnd: -foot, bend, size, holes },
