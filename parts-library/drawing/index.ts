@@ -5,3 +5,4 @@ export { drawPrint } from './draw-print.js';
 export { checkFitness, type Collision, type CollisionKind } from './fitness.js';
 export { dashesOf, pathData, writeDisplaySvg, type SvgOptions } from './svg.js';
 export { breakLines, textWidth, writable, type Face } from './measure-text.js';
+export { drawTemplate, TEMPLATE_PAPERS, type TemplatePaper } from './template.js';

@@ -14,6 +14,7 @@ export {
   renameRow,
   replaceJob,
   replaceParameters,
+  setDrive,
   setParameter,
   setQuantity,
   setUnit,

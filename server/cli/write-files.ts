@@ -11,7 +11,7 @@ export class WriteProblem extends Error {
 
 export interface FileToWrite {
   readonly name: string;
-  readonly text: string;
+  readonly text: string | Uint8Array;
 }
 
 export interface WrittenPath {
@@ -70,7 +70,7 @@ export async function writeFiles(
   return staged.map(({ file: { name, text } }) => ({
     name,
     path: join(folder, name),
-    bytes: Buffer.byteLength(text),
+    bytes: typeof text === 'string' ? Buffer.byteLength(text) : text.byteLength,
   }));
 }
 
@@ -97,10 +97,10 @@ async function refuseSpecial(path: string, given: string): Promise<void> {
   );
 }
 
-async function writeWhole(path: string, text: string): Promise<void> {
+async function writeWhole(path: string, text: string | Uint8Array): Promise<void> {
   const handle = await open(path, 'wx');
   try {
-    await handle.writeFile(text, 'utf8');
+    await handle.writeFile(text);
     await handle.sync();
   } finally {
     await handle.close();

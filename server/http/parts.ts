@@ -12,6 +12,8 @@ import {
   type PartRun,
 } from '../../parts-library/job/index.js';
 import { findFamily, listFamilies, type Family } from '../../parts-library/parts/index.js';
+import { safeBaseName } from '../../parts-library/files/index.js';
+import { PAPERS, templatePdf } from '../pdf/template.js';
 import type { ShopStore } from '../store/index.js';
 import { handler, inAddress } from './handler.js';
 import { HttpProblem, notFound, unusable } from './problem.js';
@@ -145,6 +147,21 @@ export function partRoutes(shop: ShopStore): Router {
         inAddress(request, 'file') ?? '',
       );
       response.set(downloadHeaders(file)).send(file.text);
+    }),
+  );
+
+  router.get(
+    '/:family/template',
+    handler(async (request, response) => {
+      const asked = readBody(partRequestSchema, requestInAddress(request));
+      const run = requireWhole(runPart(toPartRequest(familyOf(request), asked), await shop.read()));
+      const paper = PAPERS.find((one) => one === (inAddress(request, 'paper') ?? 'a4'));
+      if (paper === undefined)
+        throw unusable([{ field: 'paper', says: `is not known; accepted is ${PAPERS.join(' or ')}.` }]);
+      const name = `${safeBaseName(asked.name ?? run.family)}.template.pdf`;
+      response
+        .set({ 'Content-Type': 'application/pdf', 'Content-Disposition': `attachment; filename="${name}"` })
+        .send(Buffer.from(await templatePdf(run, paper)));
     }),
   );
 
