@@ -4,3 +4,7 @@ export { layersOf } from './layers.js';
 export type { Layer, Operation } from './layers.js';
 export type * from './types.js';
 export { writeCutDxf, writeCutSvg, writeFinishedDxf, writeFinishedSvg } from './write.js';
+export { readDrawing, type ReadDrawing } from './read/read-drawing.js';
+export { DRAWING_UNITS, type DrawingOptions } from './read/options.js';
+export { LAYER_OPERATIONS, type LayerOperation, type ReadLayer } from './read/operations.js';
+export type { ReadPart } from './read/assemble.js';

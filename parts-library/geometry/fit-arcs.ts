@@ -1,5 +1,6 @@
 // Arcs along a curve: a smooth curve as a chain of tangent arcs (biarcs) within a stated distance of it.
 import { distanceToSegment } from './distance.js';
+import { GeometryError } from './errors.js';
 import { norm } from './norm.js';
 import { pointAlong, segmentBetween } from './segments.js';
 import { flattestRise } from './tolerances.js';
@@ -50,15 +51,17 @@ const MOST_HALVINGS = 40;
  * A curve as tangent arcs and lines, none farther than `tolerance` mm from it. Each pair of arcs keeps the curve's
  * ends and directions there, so that the chain has no corner where the curve has none.
  *
+ * @param most how many arcs it may take
+ * @throws GeometryError when it takes more
  * @example an ellipse 60 x 30 within 0.02 mm takes about two dozen arcs
  */
-export function fitArcs(curve: Curve, tolerance: number): FittedCurve {
+export function fitArcs(curve: Curve, tolerance: number, most: number = Infinity): FittedCurve {
   const marks = [curve.from, ...(curve.breaks ?? []), curve.to];
   const vertices: Vertex[] = [];
   let deviation = 0;
   for (const [index, from] of marks.slice(0, -1).entries()) {
     const to = marks[index + 1] ?? from;
-    const fit = fitStretch(curve, from, to, tolerance);
+    const fit = fitStretch(curve, from, to, tolerance, most - vertices.length);
     vertices.push(...fit.vertices);
     deviation = Math.max(deviation, fit.deviation);
   }
@@ -67,7 +70,7 @@ export function fitArcs(curve: Curve, tolerance: number): FittedCurve {
 }
 
 /** Takes the longest run of samples that two arcs follow, again and again. */
-function fitStretch(curve: Curve, from: number, to: number, tolerance: number): Fit {
+function fitStretch(curve: Curve, from: number, to: number, tolerance: number, most: number): Fit {
   const samples = sampleStretch(curve, from, to, tolerance);
   const vertices: Vertex[] = [];
   let deviation = 0;
@@ -94,6 +97,8 @@ function fitStretch(curve: Curve, from: number, to: number, tolerance: number): 
       good = { end: start + 1, fit };
     }
     vertices.push(...good.fit.vertices);
+    if (vertices.length > most)
+      throw new GeometryError('A curve takes more arcs than are allowed; a larger tolerance would do.');
     deviation = Math.max(deviation, good.fit.deviation);
     stride = good.end - start;
     start = good.end;
@@ -149,7 +154,10 @@ function sampleAt(curve: Curve, t: number, from: number, to: number): Sample {
 
 /** The direction at `t`; where the derivative vanishes, the direction towards or from a place close by. */
 function headingAt(curve: Curve, t: number, from: number, to: number): Point {
-  const { x, y } = curve.along(t);
+  // At a break the direction wanted is that of this stretch, not of the next.
+  const hair = (to - from) * 1e-9;
+  const inside = t === from && t !== curve.from ? t + hair : t === to && t !== curve.to ? t - hair : t;
+  const { x, y } = curve.along(inside);
   const speed = norm(x, y);
   const here = curve.at(t);
   const scale = Math.max(Math.abs(here.x), Math.abs(here.y), 1);
@@ -172,9 +180,16 @@ function fitBetween(curve: Curve, samples: readonly Sample[], tolerance: number)
   const vertices = biarc(first.at, first.heading, last.at, last.heading);
   if (vertices === undefined) return undefined;
   const segments = vertices.map((vertex, i): Segment => segmentBetween(vertex, vertices[i + 1] ?? last.at));
+  const offs = segments.map(distanceFrom);
+  const off = (p: Point): number => offs.reduce((least, one) => Math.min(least, one(p)), Infinity);
+  // Most attempts are too long, and show it in their middle.
+  for (const share of [0.5, 0.25, 0.75]) {
+    const sample = samples[Math.round((samples.length - 1) * share)];
+    if (sample !== undefined && off(sample.at) > tolerance) return undefined;
+  }
   let deviation = 0;
   for (const at of placesBetween(curve, samples)) {
-    deviation = Math.max(deviation, Math.min(...segments.map((segment) => distanceToSegment(segment, at))));
+    deviation = Math.max(deviation, off(at));
     if (deviation > tolerance) return undefined;
   }
   // The other way round: no arc may wander off between the samples.
@@ -227,6 +242,21 @@ export function biarc(
     { ...from, bulge: one },
     { ...joint, bulge: two },
   ];
+}
+
+/** Asks of many points how far they lie from one segment of at most half a circle. */
+function distanceFrom(segment: Segment): (p: Point) => number {
+  if (segment.kind === 'line') return (p) => distanceToSegment(segment, p);
+  const { centre, radius, from, to, sweep } = segment;
+  const way = Math.sign(sweep);
+  const u = { x: from.x - centre.x, y: from.y - centre.y };
+  const v = { x: to.x - centre.x, y: to.y - centre.y };
+  return ({ x, y }) => {
+    const [dx, dy] = [x - centre.x, y - centre.y];
+    const isBeside = way * (u.x * dy - u.y * dx) >= 0 && way * (dx * v.y - dy * v.x) >= 0;
+    if (isBeside) return Math.abs(norm(dx, dy) - radius);
+    return Math.min(norm(x - from.x, y - from.y), norm(x - to.x, y - to.y));
+  };
 }
 
 /** The samples' places, and three more in each gap where there are few of them. */

@@ -99,8 +99,8 @@ describe('arcs along a curve', () => {
     const arcs = biarc({ x: 0, y: 0 }, { x: 0, y: 1 }, { x: 20, y: 0 }, { x: 0, y: -1 });
     // Two quarter circles turning right: bulge −tan(22.5°).
     expect(arcs?.map(({ bulge }) => bulge)).toEqual([
-      expect.closeTo(-0.41421356, 8) as number,
-      expect.closeTo(-0.41421356, 8) as number,
+      expect.closeTo(-0.41421356, 8),
+      expect.closeTo(-0.41421356, 8),
     ]);
   });
 });

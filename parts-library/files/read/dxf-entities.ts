@@ -1,0 +1,307 @@
+// Entities of a DXF file as pieces of line, by the group codes of the DXF reference.
+import type { Group } from 'dxf-parser';
+import type { Point } from '../../geometry/index.js';
+import { IDENTITY, movePoint, stretch, type Affine } from './affine.js';
+import { throughPoints } from './curves.js';
+import type { Record } from './dxf-records.js';
+import { READ_LIMITS } from './limits.js';
+import { movePiece, type Piece, type SegmentPiece } from './pieces.js';
+import { DrawingProblem } from './problem.js';
+
+/** One entity's line; undefined for what lies tilted in space or is a mesh. */
+export interface EntityLine {
+  readonly pieces: readonly Piece[];
+  readonly closed: boolean;
+  readonly note?: string;
+}
+
+const numberOf = (groups: readonly Group[], code: number): number | undefined => {
+  const value = groups.find((group) => group.code === code)?.value;
+  return typeof value === 'number' && Number.isFinite(value) ? value : undefined;
+};
+
+const numbersOf = (groups: readonly Group[], code: number): readonly number[] =>
+  groups.flatMap((group) => (group.code === code && typeof group.value === 'number' ? [group.value] : []));
+
+/** @throws DrawingProblem when the entity lacks it */
+function need(record: Record, code: number, what: string): number {
+  const value = numberOf(record.groups, code);
+  if (value === undefined)
+    throw new DrawingProblem(
+      `${record.type} of line ${record.line} has no ${what} (group ${code}); the file is damaged.`,
+    );
+  return value;
+}
+
+const pointOf = (record: Record, code: number, what: string): Point => ({
+  x: need(record, code, what),
+  y: need(record, code + 10, what),
+});
+
+/** Points that stand in a row, x and y each with their code. */
+function pointsOf(record: Record, code: number): readonly Point[] {
+  const xs = numbersOf(record.groups, code);
+  const ys = numbersOf(record.groups, code + 10);
+  if (xs.length !== ys.length)
+    throw new DrawingProblem(
+      `${record.type} of line ${record.line} has ${xs.length} x and ${ys.length} y values; the file is damaged.`,
+    );
+  return xs.map((x, i) => ({ x, y: ys[i] ?? 0 }));
+}
+
+/** A direction counts as straight up or down when it leans less than this. */
+const UPRIGHT = 1e-6;
+
+/**
+ * The move from an entity's own plane (OCS) to the drawing's. Seen from behind, x is mirrored: the reference's
+ * arbitrary axis of (0, 0, -1) is (-1, 0, 0).
+ * @returns undefined for a plane that leans
+ */
+export function ownPlane(groups: readonly Group[]): Affine | undefined {
+  const [x, y, z] = [numberOf(groups, 210) ?? 0, numberOf(groups, 220) ?? 0, numberOf(groups, 230) ?? 1];
+  if (Math.abs(x) > UPRIGHT * Math.abs(z) || Math.abs(y) > UPRIGHT * Math.abs(z) || z === 0) return undefined;
+  return z < 0 ? stretch(-1, 1) : IDENTITY;
+}
+
+const segment = (from: Point, to: Point, bulge = 0): SegmentPiece => ({ kind: 'segment', from, to, bulge });
+
+const circle = (centre: Point, radius: number, start: number, sweep: number): Piece => ({
+  kind: 'round',
+  centre,
+  u: { x: radius, y: 0 },
+  v: { x: 0, y: radius },
+  start,
+  sweep,
+});
+
+const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+
+/** Sweep from one angle on to another, counter-clockwise, never nothing. */
+function sweepBetween(start: number, end: number): number {
+  const full = 2 * Math.PI;
+  const sweep = (((end - start) % full) + full) % full;
+  return sweep < 1e-12 ? full : sweep;
+}
+
+interface Corner extends Point {
+  readonly bulge: number;
+}
+
+/** Pieces between corners; a bulge over a half circle is two. */
+function alongCorners(corners: readonly Corner[], closed: boolean): readonly Piece[] {
+  const count = closed ? corners.length : corners.length - 1;
+  return Array.from({ length: Math.max(0, count) }, (_, i) => {
+    const from = corners[i] ?? { x: 0, y: 0, bulge: 0 };
+    const to = corners[(i + 1) % corners.length] ?? from;
+    return halves(from, to, from.bulge);
+  }).flat();
+}
+
+function halves(from: Point, to: Point, bulge: number): readonly Piece[] {
+  if (Math.abs(bulge) <= 1) return [segment(from, to, bulge)];
+  const half = Math.tan(Math.atan(bulge) / 2);
+  const crown = {
+    x: (from.x + to.x + bulge * (to.y - from.y)) / 2,
+    y: (from.y + to.y - bulge * (to.x - from.x)) / 2,
+  };
+  return [segment(from, crown, half), segment(crown, to, half)];
+}
+
+/** Corners of a light polyline: a bulge belongs to the corner before it. */
+function lightCorners(record: Record): readonly Corner[] {
+  const corners: { x: number; y: number; bulge: number }[] = [];
+  for (const { code, value } of record.groups) {
+    const last = corners.at(-1);
+    if (typeof value !== 'number') continue;
+    if (code === 10) corners.push({ x: value, y: Number.NaN, bulge: 0 });
+    else if (code === 20 && last !== undefined) last.y = value;
+    else if (code === 42 && last !== undefined) last.bulge = value;
+  }
+  if (corners.some(({ y }) => Number.isNaN(y)))
+    throw new DrawingProblem(
+      `LWPOLYLINE of line ${record.line} has a corner without y; the file is damaged.`,
+    );
+  return corners;
+}
+
+/** Flags of a polyline, group 70. */
+const CLOSED = 1;
+const SPACE = 8;
+const MESH = 16 | 64;
+/** Flag of a vertex that only steers a curve through the others. */
+const STEERS = 16;
+
+function polyline(record: Record): EntityLine | undefined {
+  const flags = numberOf(record.groups, 70) ?? 0;
+  if ((flags & MESH) !== 0) return undefined;
+  const corners = record.vertices
+    .filter((groups) => ((numberOf(groups, 70) ?? 0) & STEERS) === 0)
+    .map((groups): Corner => {
+      const [x, y] = [numberOf(groups, 10), numberOf(groups, 20)];
+      if (x === undefined || y === undefined)
+        throw new DrawingProblem(`POLYLINE of line ${record.line} has a corner without a place.`);
+      return { x, y, bulge: (flags & SPACE) === 0 ? (numberOf(groups, 42) ?? 0) : 0 };
+    });
+  const closed = (flags & CLOSED) !== 0;
+  const plane = (flags & SPACE) === 0 ? ownPlane(record.groups) : IDENTITY;
+  if (plane === undefined) return undefined;
+  return { pieces: alongCorners(corners, closed).map((piece) => movePiece(plane, piece)), closed };
+}
+
+function spline(record: Record): EntityLine {
+  const { groups, line } = record;
+  const controls = pointsOf(record, 10);
+  const knots = numbersOf(groups, 40);
+  const weights = numbersOf(groups, 41);
+  const degree = numberOf(groups, 71) ?? 3;
+  const refuse = (says: string): never => {
+    throw new DrawingProblem(`SPLINE of line ${line}: ${says}`);
+  };
+  if (controls.length > READ_LIMITS.curvePoints)
+    refuse(`${controls.length} control points; accepted are up to ${READ_LIMITS.curvePoints}.`);
+  if (controls.length === 0) return throughFitPoints(record);
+  if (!Number.isInteger(degree) || degree < 1 || degree > READ_LIMITS.degree)
+    refuse(`its degree is ${degree}; accepted is 1 to ${READ_LIMITS.degree}.`);
+  if (controls.length <= degree)
+    refuse(`${controls.length} control points are too few for degree ${degree}.`);
+  if (knots.length !== controls.length + degree + 1)
+    refuse(
+      `${knots.length} knots where ${controls.length} control points and degree ${degree} take ${controls.length + degree + 1}.`,
+    );
+  if (knots.some((knot, i) => i > 0 && knot < (knots[i - 1] ?? knot))) refuse('its knots fall.');
+  if (!((knots[controls.length] ?? 0) > (knots[degree] ?? 0))) refuse('its knots span nothing.');
+  if (weights.length > 0 && (weights.length !== controls.length || weights.some((weight) => !(weight > 0))))
+    refuse('its weights are not one positive number for each control point.');
+  return {
+    pieces: [{ kind: 'spline', degree, knots, controls, ...(weights.length > 0 ? { weights } : {}) }],
+    closed: false,
+  };
+}
+
+function throughFitPoints(record: Record): EntityLine {
+  const points = pointsOf(record, 11).filter((p, i, all) => {
+    const before = all[i - 1];
+    return before === undefined || Math.hypot(p.x - before.x, p.y - before.y) > 1e-9;
+  });
+  if (points.length < 2 || points.length > READ_LIMITS.curvePoints)
+    throw new DrawingProblem(
+      `SPLINE of line ${record.line} has ${points.length} points to run through; accepted are 2 to ${READ_LIMITS.curvePoints}.`,
+    );
+  const direction = (code: number): Point | undefined => {
+    const [x, y] = [numberOf(record.groups, code), numberOf(record.groups, code + 10)];
+    return x === undefined || y === undefined ? undefined : { x, y };
+  };
+  return {
+    pieces: throughPoints(points, { start: direction(12), end: direction(13) }).map((four) => ({
+      kind: 'bezier',
+      points: four,
+    })),
+    closed: false,
+    note: 'A spline is given by the points it runs through only; between them it was drawn as the smooth cubic, which another program may bend a little otherwise.',
+  };
+}
+
+function ellipse(record: Record): EntityLine | undefined {
+  const { groups, line } = record;
+  const plane = ownPlane(groups);
+  if (plane === undefined) return undefined;
+  const centre = pointOf(record, 10, 'centre');
+  const u = pointOf(record, 11, 'axis');
+  const ratio = need(record, 40, 'ratio of its axes');
+  if (!(ratio > 0 && ratio <= 1 + 1e-9) || Math.hypot(u.x, u.y) === 0)
+    throw new DrawingProblem(
+      `ELLIPSE of line ${line} has axes in the ratio ${ratio}; accepted is more than 0, up to 1, and a long axis.`,
+    );
+  // Centre and axis are the drawing's own; only the way round follows the plane.
+  const way = plane.a;
+  const v = { x: -u.y * ratio * way, y: u.x * ratio * way };
+  const start = numberOf(groups, 41) ?? 0;
+  const sweep = sweepBetween(start, numberOf(groups, 42) ?? 2 * Math.PI);
+  return {
+    pieces: [{ kind: 'round', centre, u, v, start, sweep }],
+    closed: sweep >= 2 * Math.PI - 1e-9,
+  };
+}
+
+/** An entity's line in the drawing's plane; undefined for what this reader leaves out. */
+export function lineOfEntity(record: Record): EntityLine | undefined {
+  const { type, groups } = record;
+  if (type === 'LINE')
+    return { pieces: [segment(pointOf(record, 10, 'start'), pointOf(record, 11, 'end'))], closed: false };
+  if (type === 'ELLIPSE') return ellipse(record);
+  if (type === 'SPLINE') return spline(record);
+  if (type === 'POLYLINE') return polyline(record);
+  const plane = ownPlane(groups);
+  if (plane === undefined) return undefined;
+  if (type === 'LWPOLYLINE') {
+    const closed = ((numberOf(groups, 70) ?? 0) & CLOSED) !== 0;
+    return {
+      pieces: alongCorners(lightCorners(record), closed).map((piece) => movePiece(plane, piece)),
+      closed,
+    };
+  }
+  const centre = pointOf(record, 10, 'centre');
+  const radius = need(record, 40, 'radius');
+  if (!(radius > 0))
+    throw new DrawingProblem(
+      `${type} of line ${record.line} has a radius of ${radius}; accepted is more than 0.`,
+    );
+  const start = type === 'CIRCLE' ? 0 : radians(need(record, 50, 'start angle'));
+  const sweep = type === 'CIRCLE' ? 2 * Math.PI : sweepBetween(start, radians(need(record, 51, 'end angle')));
+  return {
+    pieces: [movePiece(plane, circle(centre, radius, start, sweep))],
+    closed: sweep >= 2 * Math.PI - 1e-12,
+  };
+}
+
+/** Where a POINT stands: in the drawing's own coordinates, whatever its plane. */
+export const placeOfPoint = (record: Record): Point => pointOf(record, 10, 'place');
+
+/** How an INSERT lays out its block. */
+export interface Copies {
+  readonly block: string;
+  /** One move for each copy, from the block's own coordinates less its base. */
+  readonly moves: readonly Affine[];
+}
+
+/** Most rows or columns of one array. */
+const MOST_IN_A_ROW = 1000;
+
+export function copiesOf(record: Record): Copies | undefined {
+  const { groups, line } = record;
+  const plane = ownPlane(groups);
+  if (plane === undefined) return undefined;
+  const block = groups.find(({ code }) => code === 2)?.value;
+  if (typeof block !== 'string' || block === '')
+    throw new DrawingProblem(`INSERT of line ${line} names no block; the file is damaged.`);
+  const at = pointOf(record, 10, 'place');
+  const angle = radians(numberOf(groups, 50) ?? 0);
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+  const [sx, sy] = [numberOf(groups, 41) ?? 1, numberOf(groups, 42) ?? 1];
+  if (sx === 0 || sy === 0)
+    throw new DrawingProblem(`INSERT of line ${line} has a scale of 0; accepted is any other.`);
+  const columns = Math.max(1, numberOf(groups, 70) ?? 1);
+  const rows = Math.max(1, numberOf(groups, 71) ?? 1);
+  if (columns > MOST_IN_A_ROW || rows > MOST_IN_A_ROW)
+    throw new DrawingProblem(
+      `INSERT of line ${line} repeats its block ${columns} × ${rows} times; accepted are up to ${MOST_IN_A_ROW} each way.`,
+    );
+  const [dx, dy] = [numberOf(groups, 44) ?? 0, numberOf(groups, 45) ?? 0];
+  const moves = Array.from({ length: columns * rows }, (_, i): Affine => {
+    const offset = { x: (i % columns) * dx, y: Math.floor(i / columns) * dy };
+    const origin = {
+      x: at.x + offset.x * cosine - offset.y * sine,
+      y: at.y + offset.x * sine + offset.y * cosine,
+    };
+    const placed = movePoint(plane, origin);
+    return {
+      a: plane.a * cosine * sx,
+      b: sine * sx,
+      c: plane.a * -sine * sy,
+      d: cosine * sy,
+      e: placed.x,
+      f: placed.y,
+    };
+  });
+  return { block, moves };
+}
