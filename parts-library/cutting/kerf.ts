@@ -9,7 +9,7 @@ import {
   segmentLength,
   segmentsOf,
 } from '../geometry/index.js';
-import type { Contour, Point } from '../geometry/index.js';
+import type { Contour, OffsetResult, Point } from '../geometry/index.js';
 import { largestHoleByMethod } from '../process/index.js';
 import type { CutFeature, EdgeRole } from '../model/index.js';
 import type { CutSettings } from './types.js';
@@ -47,10 +47,21 @@ export function holeDiameter({ purpose, contour }: CutFeature): number | undefin
   return circle === undefined ? undefined : 2 * circle.radius;
 }
 
+/** Offsets worked out: an outline that an edit leaves as it was keeps its path. */
+const moved = new WeakMap<Contour, { readonly distance: number; readonly result: OffsetResult }>();
+
+function movedContour(contour: Contour, distance: number): OffsetResult {
+  const before = moved.get(contour);
+  if (before?.distance === distance) return before.result;
+  const result = offsetContour(contour, distance);
+  moved.set(contour, { distance, result });
+  return result;
+}
+
 /** The torch's paths for a feature: outline grown, opening shrunk by half a kerf, arcs true. */
 export function compensate(feature: CutFeature, settings: CutSettings): Compensated {
   const kerf = smallHole(feature) === undefined ? settings.kerf : settings.holeKerf;
-  const { pieces } = offsetContour(feature.contour, kerf / 2);
+  const { pieces } = movedContour(feature.contour, kerf / 2);
   const rolesOf = new Map<number, EdgeRole>();
   for (const { segment, role } of feature.edges ?? []) rolesOf.set(segment, role);
   const paths = pieces

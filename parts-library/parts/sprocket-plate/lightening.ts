@@ -1,6 +1,7 @@
 // What is taken out of a sprocket for weight, and whether there is room for it between what is inside and the rim.
 import { circleContour, type Contour } from '../../geometry/index.js';
 import { boltEnvelope, boltHoles, goodWeb } from '../../handbook/index.js';
+import { lastKnown } from '../shared/last-known.js';
 import { innerWidth, ringWindows } from '../shared/ring-windows.js';
 import { refusal, type Resolved } from '../shared/resolved.js';
 import type { ResolvedPattern } from '../shared/pattern.js';
@@ -29,6 +30,12 @@ const CORNER_SHARE = 0.3;
 const MIDDLE_WEB = 2.5;
 /** Room round washers and heads, mm. */
 const HEAD_ROOM = 2;
+
+/** Windows outlive edits of teeth, bolts and lettering. */
+const windowsOf = lastKnown(
+  (inner: number, outer: number, count: number, spoke: number, corner: number, spokeAt: number) =>
+    ringWindows({ inner, outer, count, spoke, corner, spokeAt }),
+);
 
 /** Diameter outside which lightening may begin: clear of bolt heads, bolt holes, bore, hub and weld. */
 function insideOf(
@@ -94,7 +101,7 @@ function resolveWindows(
   const width = innerWidth(shape);
   if (!given && (depth < LEAST_WINDOW || width < LEAST_WINDOW)) return { ok: true, value: undefined };
   const corner = p.windowCorner?.mm ?? Math.min(USUAL_CORNER, CORNER_SHARE * Math.min(depth, width));
-  const contours = ringWindows({ ...shape, corner });
+  const contours = windowsOf(inner, outer, p.openings, p.spoke.mm, corner, first);
   if (typeof contours === 'string') {
     return refusal(
       width <= 0 ? 'spoke' : 'windowCorner',

@@ -2,6 +2,7 @@
 import { circleContour, turnedContour, type Contour } from '../../geometry/index.js';
 import { findChain, sprocketDiameters, type Chain, type SprocketDiameters } from '../../handbook/index.js';
 import type { Feature } from '../../model/index.js';
+import { lastKnown } from '../shared/last-known.js';
 import { refusal, type Resolved } from '../shared/resolved.js';
 import {
   ansiGap,
@@ -11,6 +12,7 @@ import {
   leastOutside,
   outsideForLand,
   toothSector,
+  type ToothForm,
   type ToothGap,
 } from '../shared/sprocket/tooth-gap.js';
 import type { SprocketPlate } from './parameters.js';
@@ -32,18 +34,26 @@ export interface Teeth {
   readonly outline: Contour;
 }
 
+/** Gap and outline outlive edits of bolts, middle and windows. */
+const gapOf = lastKnown((chain: Chain, form: ToothForm, teeth: number): ToothGap | undefined =>
+  form === 'ansi' ? ansiGap(chain, teeth) : isoGap(chain, teeth),
+);
+const outlineOf = lastKnown((gap: ToothGap, outside: number): Contour =>
+  turnedContour(toothSector(gap, outside), gap.teeth),
+);
+
 /** Chain and teeth to an outline, or the field that stands in the way. */
 export function resolveTeeth(p: SprocketPlate): Resolved<Teeth> {
   const found = findChain(p.chain);
   if (!found.found) return refusal('chain', found.says);
   const chain = found.row;
-  const diameters = sprocketDiameters(chain, p.teeth);
   const form = p.form ?? (chain.standard === 'ANSI B29.1' ? 'ansi' : 'iso');
-  const gap = form === 'ansi' ? ansiGap(chain, p.teeth) : isoGap(chain, p.teeth);
+  const diameters = sprocketDiameters(chain, p.teeth);
+  const gap = gapOf(chain, form, p.teeth);
   if (diameters === undefined || gap === undefined) {
     return refusal(
-      'form',
-      `The ANSI construction does not close for ${chain.name} on ${p.teeth} teeth; the ISO 606 form would do.`,
+      'teeth',
+      `${p.teeth} teeth for ${chain.name} chain have no tooth form; more teeth would do.`,
     );
   }
   const pointed = outsideForLand(gap, LEAST_LAND);
@@ -72,7 +82,7 @@ export function resolveTeeth(p: SprocketPlate): Resolved<Teeth> {
       outside,
       land: landAt(gap, outside),
       ...bottomsOf(gap),
-      outline: turnedContour(toothSector(gap, outside), p.teeth),
+      outline: outlineOf(gap, outside),
     },
   };
 }
