@@ -1,9 +1,33 @@
 // The demo job: an electric haul cart for a hillside orchard.
+import type { JsonObject } from '../model/index.js';
 import type { Job } from './types.js';
 import { createJob } from './open-job.js';
 
 /** Id under which the store keeps it. */
 export const DEMO_JOB_ID = 'orchard-haul-cart';
+
+/** The cart's drive as it was measured; units are written, so that another unit of the job changes nothing. */
+const DRIVE: JsonObject = {
+  motorTeeth: 12,
+  wheelTeeth: 48,
+  chain: '08B',
+  innerWidth: '7.8 ±0.05 mm',
+  roller: '8.5 ±0.02 mm',
+  twelvePitches: '153.1 ±0.1 mm',
+  centres: '420 mm',
+  takeUp: '14 mm',
+  motorSpeed: '1400 rpm',
+  motorTorque: '38 N·m',
+  steadyTorque: '16 N·m',
+  tyreDiameter: '406 mm',
+  loadedRadius: '191 mm',
+  mass: '310 kg',
+  grade: '18 %',
+  ground: 'earth',
+  drivenMass: '190 kg',
+  wheelbase: '1100 mm',
+  massHeight: '520 mm',
+};
 
 /**
  * A fresh copy of the demo job: the adapter that joins the drive sprocket to its hub, and the motor bracket.
@@ -13,6 +37,7 @@ export function createDemoJob(computedWith: Job['computedWith']): Job {
   const job = createJob({ id: DEMO_JOB_ID, name: 'Orchard haul cart', unit: 'mm', computedWith });
   return {
     ...job,
+    drive: DRIVE,
     rows: [
       {
         id: 'sprocket-adapter',
@@ -34,7 +59,7 @@ export function createDemoJob(computedWith: Job['computedWith']): Job {
           boltedHole: '9',
           boltedBore: '70',
           chain: '08B',
-          teeth: 38,
+          teeth: 48,
           torque: '60 N·m',
           chainOffset: '14',
           hubSteel: 'carbon',

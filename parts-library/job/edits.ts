@@ -214,6 +214,18 @@ export function setUnit(job: Job, unit: Unit): Change {
 }
 
 /**
+ * Gives the job's drive a new set of entries, changing only what differs.
+ * @example setDrive(job, { motorTeeth: 11 })
+ */
+export function setDrive(job: Job, drive: JsonObject): Change {
+  const patch: readonly PatchOperation[] =
+    job.drive === undefined
+      ? [{ op: 'add', path: '/drive', value: freshJson(drive) }]
+      : createPatch(job.drive, drive).map((operation) => rebase(operation, '/drive'));
+  return { says: 'Set the drive', patch };
+}
+
+/**
  * The job as it is to be, changing only what differs. Format, version, id and revision stay.
  * @example replaceJob(job, { ...job, name: 'Cart' }).patch // test and replace of /name
  */

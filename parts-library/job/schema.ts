@@ -129,6 +129,7 @@ export const jobSchema: z.ZodType<Job> = z
     plates: uniqueIds(z.array(plate).max(1000)),
     nests: uniqueIds(z.array(nest).max(1000)),
     choices: z.strictObject({ process: z.array(processChoice).max(1000) }),
+    drive: jsonObject.exactOptional(),
     overrides: z.array(override).max(10_000),
     computedWith,
   })

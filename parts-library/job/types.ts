@@ -97,6 +97,8 @@ export interface Job {
   readonly plates: readonly StoredPlate[];
   readonly nests: readonly Nest[];
   readonly choices: Choices;
+  /** What was entered about the vehicle's drive: entries as they were stored, or plain numbers and texts. */
+  readonly drive?: JsonObject;
   readonly overrides: readonly Override[];
   readonly computedWith: ComputedWith;
 }
