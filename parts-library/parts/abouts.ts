@@ -3,6 +3,7 @@ import type { About } from './about.js';
 import { adapterPlateAbout } from './adapter-plate/about.js';
 import { bentBracketAbout } from './bent-bracket/about.js';
 import { sprocketPlateAbout } from './sprocket-plate/about.js';
+import { sprocketBlankAbout } from './sprocket-blank/about.js';
 import { tabAbout } from './tab/about.js';
 import { discCarrierAbout } from './disc-carrier/about.js';
 import { wheelHubAdapterAbout } from './wheel-hub-adapter/about.js';
@@ -19,11 +20,13 @@ import { bearingFlangeAbout } from './bearing-flange/about.js';
 import { pivotBracketAbout } from './pivot-bracket/about.js';
 import { couponHolesAbout } from './coupon-holes/about.js';
 import { couponFitAbout } from './coupon-fit/about.js';
+import { cableStopAbout } from './cable-stop/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
   bentBracketAbout,
   sprocketPlateAbout,
+  sprocketBlankAbout,
   tabAbout,
   ringSpacerAbout,
   discCarrierAbout,
@@ -39,8 +42,7 @@ const ABOUTS: readonly About[] = [
   bearingFlangeAbout,
   pivotBracketAbout,
   couponHolesAbout,
-  couponFitAbout,
-];
+  couponFitAbout, cableStopAbout];
 
 /** What is said of every family, whether it is loaded or not. */
 export const listAbouts = (): readonly About[] => ABOUTS;

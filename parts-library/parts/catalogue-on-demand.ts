@@ -6,6 +6,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'adapter-plate': async () => (await import('./adapter-plate/index.js')).adapterPlate,
   'bent-bracket': async () => (await import('./bent-bracket/index.js')).bentBracket,
   'sprocket-plate': async () => (await import('./sprocket-plate/index.js')).sprocketPlate,
+  'sprocket-blank': async () => (await import('./sprocket-blank/index.js')).sprocketBlank,
   tab: async () => (await import('./tab/index.js')).tab,
   'ring-spacer': async () => (await import('./ring-spacer/index.js')).ringSpacer,
   'disc-carrier': async () => (await import('./disc-carrier/index.js')).discCarrier,
@@ -22,6 +23,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'pivot-bracket': async () => (await import('./pivot-bracket/index.js')).pivotBracket,
   'coupon-holes': async () => (await import('./coupon-holes/index.js')).couponHoles,
   'coupon-fit': async () => (await import('./coupon-fit/index.js')).couponFit,
+  'cable-stop': async () => (await import('./cable-stop/index.js')).cableStop,
 };
 
 const loaded = new Map<string, Family>();

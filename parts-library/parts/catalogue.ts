@@ -4,6 +4,7 @@
 import { adapterPlate } from './adapter-plate/index.js';
 import { bentBracket } from './bent-bracket/index.js';
 import { sprocketPlate } from './sprocket-plate/index.js';
+import { sprocketBlank } from './sprocket-blank/index.js';
 import { tab } from './tab/index.js';
 import { discCarrier } from './disc-carrier/index.js';
 import { wheelHubAdapter } from './wheel-hub-adapter/index.js';
@@ -20,12 +21,14 @@ import { bearingFlange } from './bearing-flange/index.js';
 import { pivotBracket } from './pivot-bracket/index.js';
 import { couponHoles } from './coupon-holes/index.js';
 import { couponFit } from './coupon-fit/index.js';
+import { cableStop } from './cable-stop/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
   adapterPlate,
   bentBracket,
   sprocketPlate,
+  sprocketBlank,
   tab,
   ringSpacer,
   discCarrier,
@@ -41,8 +44,7 @@ const FAMILIES: readonly Family[] = [
   bearingFlange,
   pivotBracket,
   couponHoles,
-  couponFit,
-];
+  couponFit, cableStop];
 
 /** Every family that is loaded, in the order in which a list shows them. */
 export const listFamilies = (): readonly Family[] => FAMILIES;
