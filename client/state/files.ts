@@ -6,6 +6,7 @@ import {
   type PartFile,
   type PartFilesOptions,
   type PartRun,
+  type Row,
 } from '../../parts-library/job/index.js';
 import type { NumberedNote } from './print.js';
 
@@ -49,11 +50,37 @@ export function makeFile(
 }
 
 /** Hands a file to the browser's downloads. */
-export function download(file: PartFile): void {
-  const address = URL.createObjectURL(new Blob([file.text], { type: file.mediaType }));
+export const download = ({ name, text, mediaType }: PartFile): void =>
+  save(new Blob([text], { type: mediaType }), name);
+
+function save(content: Blob, name: string): void {
+  const address = URL.createObjectURL(content);
   const link = document.createElement('a');
   link.href = address;
-  link.download = file.name;
+  link.download = name;
   link.click();
   URL.revokeObjectURL(address);
+}
+
+/** Has the server make the paper template of a row, and hands it to the browser's downloads. */
+export async function takeTemplate(
+  row: Row,
+  unit: Job['unit'],
+  paper: 'a4' | 'letter',
+): Promise<{ readonly says: string }> {
+  const { family, parameters, name } = row;
+  try {
+    const answer = await fetch(`/api/parts/${family}/template?paper=${paper}`, {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json' },
+      body: JSON.stringify({ parameters, unit, name }),
+    });
+    if (!answer.ok) return { says: 'The template could not be made: the part cannot be drawn as it stands.' };
+    const [, file = 'template.pdf'] =
+      /filename="([^"]+)"/.exec(answer.headers.get('Content-Disposition') ?? '') ?? [];
+    save(await answer.blob(), file);
+    return { says: `${file} written` };
+  } catch {
+    return { says: 'The server is away; the template is made there.' };
+  }
 }

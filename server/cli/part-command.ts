@@ -10,7 +10,7 @@ import { readParameters } from './parameter-file.js';
 import { flagOfField, flagsOf } from './part-flags.js';
 import { askedPart, textOf, type AskedPart } from './part-request.js';
 import { filesText, findingsText, reportText } from './report.js';
-import { writeFiles, WriteProblem, type WrittenPath } from './write-files.js';
+import { writeFiles, WriteProblem, type FileToWrite, type WrittenPath } from './write-files.js';
 
 /** Runs the command on the arguments behind `part`. */
 export async function partCommand(args: readonly string[]): Promise<Outcome> {
@@ -70,6 +70,13 @@ async function olderCutFiles(
   return there.filter((file) => file === `${base}.cut.dxf` || file === `${base}.cut.svg`);
 }
 
+/** The paper template, where one is asked for; its PDF writer is loaded only then. */
+async function templateOf(run: PartRun, { template, request }: AskedPart): Promise<readonly FileToWrite[]> {
+  if (template === undefined) return [];
+  const { templateFiles } = await import('../pdf/template.js');
+  return templateFiles(run, template, safeBaseName(request.name ?? run.family));
+}
+
 /** Writes what may be written, and says what came of it. */
 async function finish(
   run: PartRun,
@@ -88,7 +95,7 @@ async function finish(
   let written: readonly WrittenPath[] = [];
   if (files.ok && out !== undefined) {
     try {
-      written = await writeFiles(out, files.files);
+      written = await writeFiles(out, [...files.files, ...(await templateOf(run, asked))]);
     } catch (error) {
       if (error instanceof WriteProblem)
         return badInput([{ field: 'out', flag: '--out', says: error.message }], json);

@@ -43,6 +43,12 @@ export const COMMON_FLAGS: readonly (Flag & { readonly value?: string; readonly 
     value: 'DIR',
     help: 'Folder for the files; made if missing. Without it nothing is written.',
   },
+  {
+    name: 'template',
+    takesValue: true,
+    value: 'a4|letter',
+    help: 'A paper template at true size beside the files, as PDF and SVG, to try on the real parts.',
+  },
   { name: 'dxf', takesValue: true, value: 'r12|r2000', help: 'Version of the DXF files. Default r12.' },
   { name: 'dxf-unit', takesValue: true, value: 'mm|in', help: 'Unit of the DXF files. Default mm.' },
   {

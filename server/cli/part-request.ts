@@ -13,6 +13,8 @@ export interface AskedPart {
   readonly request: UncheckedRequest;
   readonly dxf: 'r12' | 'r2000';
   readonly dxfUnit: 'mm' | 'in';
+  /** Paper of the template, when one is asked for. */
+  readonly template: 'a4' | 'letter' | undefined;
   readonly problems: readonly InputProblem[];
 }
 
@@ -61,6 +63,7 @@ export function askedPart(family: Family, flags: Flags, file: unknown): AskedPar
     },
     dxf: oneOf(flags, 'dxf', ['r12', 'r2000'] as const, problems) ?? 'r12',
     dxfUnit: oneOf(flags, 'dxf-unit', ['mm', 'in'] as const, problems) ?? 'mm',
+    template: oneOf(flags, 'template', ['a4', 'letter'] as const, problems),
     problems,
   };
 }

@@ -19,6 +19,7 @@ import {
   processSchema,
   summarySchema,
 } from './schemas.js';
+import { PAPERS } from '../pdf/template.js';
 
 const json = (schema: z.ZodType) => ({ content: { 'application/json': { schema } } });
 
@@ -76,9 +77,30 @@ function familyPaths(family: Family): ZodOpenApiPathsObject {
       ...UNUSABLE,
     },
   };
+  const template: ZodOpenApiOperationObject = {
+    operationId: `template_${family.id}`,
+    summary: `Paper template at true size of: ${family.title}`,
+    requestParams: {
+      query: z.object({
+        paper: z.enum(PAPERS).optional().meta({ description: 'a4 when left out.' }),
+        request: z.string().optional().meta({ description: 'The body of the POST as JSON text.' }),
+      }),
+    },
+    responses: { '200': { description: 'A PDF, tiled where it takes more than one page.' }, ...UNUSABLE },
+  };
   return {
     [`/api/parts/${family.id}`]: { post: part },
     [`/api/parts/${family.id}/files`]: { post: files, get: file },
+    [`/api/parts/${family.id}/template`]: {
+      get: template,
+      post: {
+        operationId: `template_post_${family.id}`,
+        summary: `Paper template at true size of: ${family.title}`,
+        requestParams: { query: z.object({ paper: z.enum(PAPERS).optional() }) },
+        requestBody: json(body),
+        responses: template.responses,
+      },
+    },
   };
 }
 

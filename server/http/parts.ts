@@ -1,5 +1,5 @@
 // Routes of part families: what there is, one part drawn and checked, its files.
-import { Router, type Request } from 'express';
+import { Router, type Request, type Response } from 'express';
 import type { z } from 'zod';
 import {
   guardJson,
@@ -150,19 +150,26 @@ export function partRoutes(shop: ShopStore): Router {
     }),
   );
 
+  const sendTemplate = async (request: Request, response: Response, body: unknown): Promise<void> => {
+    const asked = readBody(partRequestSchema, body);
+    const run = requireWhole(runPart(toPartRequest(familyOf(request), asked), await shop.read()));
+    const paper = PAPERS.find((one) => one === (inAddress(request, 'paper') ?? 'a4'));
+    if (paper === undefined)
+      throw unusable([{ field: 'paper', says: `is not known; accepted is ${PAPERS.join(' or ')}.` }]);
+    const name = `${safeBaseName(asked.name ?? run.family)}.template.pdf`;
+    response
+      .set({ 'Content-Type': 'application/pdf', 'Content-Disposition': `attachment; filename="${name}"` })
+      .send(Buffer.from(await templatePdf(run, paper)));
+  };
+
   router.get(
     '/:family/template',
-    handler(async (request, response) => {
-      const asked = readBody(partRequestSchema, requestInAddress(request));
-      const run = requireWhole(runPart(toPartRequest(familyOf(request), asked), await shop.read()));
-      const paper = PAPERS.find((one) => one === (inAddress(request, 'paper') ?? 'a4'));
-      if (paper === undefined)
-        throw unusable([{ field: 'paper', says: `is not known; accepted is ${PAPERS.join(' or ')}.` }]);
-      const name = `${safeBaseName(asked.name ?? run.family)}.template.pdf`;
-      response
-        .set({ 'Content-Type': 'application/pdf', 'Content-Disposition': `attachment; filename="${name}"` })
-        .send(Buffer.from(await templatePdf(run, paper)));
-    }),
+    handler((request, response) => sendTemplate(request, response, requestInAddress(request))),
+  );
+
+  router.post(
+    '/:family/template',
+    handler((request, response) => sendTemplate(request, response, request.body)),
   );
 
   return router;
