@@ -155,6 +155,24 @@ describe('the ring itself', () => {
     expect(part.features.filter(isMark).map(({ hole }) => hole?.size)).toEqual([6.4]);
   });
 
+  test('the head bears on the ring, stands over it, or belongs to no bolt of this ring', () => {
+    // ISO 4014 M20: 30 across flats, 34.64 across corners (public fastener parameter lists); (30 − 22) ÷ 2.
+    const head = (parameters: Readonly<Record<string, unknown>>) => finding(ring(parameters), 'head-on-ring');
+    expect(head({})).toMatchObject({
+      level: 'pass',
+      title: 'The head of M20 bears on 4 mm of the ring all round',
+    });
+    expect(head({ outside: 33 })).toMatchObject({ level: 'note', field: 'outside' });
+    expect(head({ bore: 40, outside: 80 })).toBeUndefined();
+  });
+
+  test('a label that finds no room beside the bolts finds it between them', () => {
+    const run = ring({ outside: 110, bore: 40, label: 'AXLE', pattern: { bolts: 4, circle: 'circle 80' } });
+    expect(finding(run, 'label-room')).toBeUndefined();
+    expect(run.value?.part.features.filter(({ name }) => name === 'label').length).toBeGreaterThan(3);
+    expect(finding(ring({ label: 'A LONG STORY OF A RING' }), 'label-room')?.level).toBe('caution');
+  });
+
   test('bolts through the ring stand on their circle', () => {
     const part =
       ring({ outside: 110, bore: 40, pattern: { bolts: 3, circle: 'adjacent 69.282', bolt: 'M8' } }).value

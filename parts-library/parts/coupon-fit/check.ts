@@ -81,7 +81,8 @@ export function checkCouponFit(part: Part, p: CouponFit, facts: Facts): readonly
   return [
     ...checkFits(p, answer.value, facts),
     ...checkRange(p, answer.value, facts),
-    ...checkSmallHoles(part, facts, () => ({ field: 'pin' })),
+    // The smallest bore speaks for all: they differ by tenths.
+    ...checkSmallHoles(part, facts, () => ({ field: 'pin' })).slice(0, 1),
     ...checkCoupon(part, p, setting, texts, 'count', facts),
   ];
 }

@@ -182,7 +182,7 @@ export function couponFitSteps(_part: Part, p: CouponFit, facts: Facts): readonl
     SCRAPED,
     {
       kind: 'fit',
-      says: `Tab of ${length(p.tab.mm)}: from the smallest slot up, by hand, and with one tap. Pin of ${length(p.pin.mm)}: from the smallest bore up, from the top and from below.`,
+      says: `Tab of ${length(p.tab.mm)}: from the smallest slot up, by hand, and with one tap; the tab a little shorter than the slot, whose corners come out as round as half a kerf. Pin of ${length(p.pin.mm)}: from the smallest bore up, from the top and from below.`,
     },
     writingDown('The smallest slot and the smallest bore that fit as you want them: their etched sizes.'),
   ];

@@ -8,6 +8,7 @@ import {
   checkWebs,
   digits,
   found,
+  judge,
   quantity,
   type Facts,
 } from '../../checks/index.js';
@@ -52,25 +53,22 @@ function checkHead({ outside, bore, thread }: Ring, facts: Facts): readonly Find
   if (!envelope.found) return [];
   const { acrossFlats, acrossCorners } = envelope.row;
   const { length } = facts.format;
-  const fallsThrough = bore >= acrossFlats.value;
+  // A bore larger than the head belongs to a shaft; the bolt is not what the ring goes on.
+  if (bore >= acrossFlats.value) return [];
   const overhangs = outside < acrossCorners.value;
   const width = (Math.min(outside, acrossFlats.value) - bore) / 2;
   return [
     found({
       code: 'head-on-ring',
-      level: fallsThrough || overhangs ? 'note' : 'pass',
+      level: judge(['note', overhangs]),
       anchor: { x: 0, y: Math.min(outside, acrossCorners.value) / 2 },
-      field: fallsThrough ? 'bore' : 'outside',
-      title: fallsThrough
-        ? `The head of ${thread.name} goes through this bore`
-        : overhangs
-          ? `The head of ${thread.name} stands over the outside`
-          : `The head of ${thread.name} bears on ${length(width)} of the ring all round`,
-      says: fallsThrough
-        ? 'The ring is held by what stands beside it, not by this bolt; or a washer goes under the head.'
-        : `Across flats ${length(acrossFlats.value)}, across corners ${length(acrossCorners.value)}.`,
-      value: quantity(fallsThrough ? bore : outside, 'mm'),
-      limit: quantity(fallsThrough ? acrossFlats.value : acrossCorners.value, 'mm'),
+      field: 'outside',
+      title: overhangs
+        ? `The head of ${thread.name} stands over the outside`
+        : `The head of ${thread.name} bears on ${length(width)} of the ring all round`,
+      says: `Across flats ${length(acrossFlats.value)}, across corners ${length(acrossCorners.value)}.`,
+      value: quantity(outside, 'mm'),
+      limit: quantity(acrossCorners.value, 'mm'),
       source: acrossFlats.source,
     }),
   ];

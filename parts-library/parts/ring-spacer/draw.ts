@@ -24,15 +24,16 @@ function boreOf(p: RingSpacer, { bore, thread }: Ring): Feature {
       };
 }
 
-/** Under, over and beside the bore, in the middle of the ring's width. */
-function labelPlaces({ outside, bore }: Ring): readonly Point[] {
+/** Under, over and beside the bore, then between the bolts; in the middle of the ring's width. */
+function labelPlaces({ outside, bore, holes }: Ring): readonly Point[] {
   const reach = (outside + bore) / 4;
-  return [
-    { x: 0, y: -reach },
-    { x: 0, y: reach },
-    { x: -reach, y: 0 },
-    { x: reach, y: 0 },
-  ];
+  const between = (holes?.places ?? []).map(
+    ({ at }) => Math.atan2(at.y, at.x) + Math.PI / (holes?.places.length ?? 1),
+  );
+  return [-Math.PI / 2, Math.PI / 2, Math.PI, 0, ...between].map((radians) => ({
+    x: reach * Math.cos(radians),
+    y: reach * Math.sin(radians),
+  }));
 }
 
 export function drawRingSpacer(p: RingSpacer): Staged<Part | undefined> {

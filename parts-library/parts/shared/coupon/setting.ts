@@ -50,4 +50,4 @@ export function slotWidthFor(thickness: number, kerf: number): number {
 }
 
 /** Metal between the slots of a ladder, mm: 1.5 thicknesses, and never so little that heat runs from one to the next. */
-export const metalBetween = (thickness: number): number => Math.max(10, 1.5 * thickness);
+export const metalBetween = (thickness: number): number => Math.max(10, Math.floor(1.5 * thickness) + 1);
