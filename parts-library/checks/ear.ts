@@ -148,13 +148,17 @@ export function checkPin(
 }
 
 /** Said when no pull was given. */
-export function notCheckedLoad(field: string, what: string): Finding {
+export function notCheckedLoad(
+  field: string,
+  what: string,
+  says = 'Give the greatest pull, and the pin, its hole, the metal beside it and the weld are checked.',
+): Finding {
   return found({
     code: 'not-checked',
     level: 'note',
     field,
     title: what,
-    says: 'Give the greatest pull, and the pin, its hole, the metal beside it and the weld are checked.',
+    says,
     source: { title: 'Load on the part', where: 'not given', certainty: 'common practice' },
   });
 }

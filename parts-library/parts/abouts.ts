@@ -21,6 +21,8 @@ import { pivotBracketAbout } from './pivot-bracket/about.js';
 import { couponHolesAbout } from './coupon-holes/about.js';
 import { couponFitAbout } from './coupon-fit/about.js';
 import { cableStopAbout } from './cable-stop/about.js';
+import { tensionerArmAbout } from './tensioner-arm/about.js';
+import { ownOutlineAbout } from './own-outline/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -42,7 +44,11 @@ const ABOUTS: readonly About[] = [
   bearingFlangeAbout,
   pivotBracketAbout,
   couponHolesAbout,
-  couponFitAbout, cableStopAbout];
+  couponFitAbout,
+  cableStopAbout,
+  tensionerArmAbout,
+  ownOutlineAbout,
+];
 
 /** What is said of every family, whether it is loaded or not. */
 export const listAbouts = (): readonly About[] => ABOUTS;

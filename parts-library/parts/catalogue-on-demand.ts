@@ -24,6 +24,8 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'coupon-holes': async () => (await import('./coupon-holes/index.js')).couponHoles,
   'coupon-fit': async () => (await import('./coupon-fit/index.js')).couponFit,
   'cable-stop': async () => (await import('./cable-stop/index.js')).cableStop,
+  'tensioner-arm': async () => (await import('./tensioner-arm/index.js')).tensionerArm,
+  'own-outline': async () => (await import('./own-outline/index.js')).ownOutline,
 };
 
 const loaded = new Map<string, Family>();

@@ -22,6 +22,8 @@ import { pivotBracket } from './pivot-bracket/index.js';
 import { couponHoles } from './coupon-holes/index.js';
 import { couponFit } from './coupon-fit/index.js';
 import { cableStop } from './cable-stop/index.js';
+import { tensionerArm } from './tensioner-arm/index.js';
+import { ownOutline } from './own-outline/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -44,7 +46,11 @@ const FAMILIES: readonly Family[] = [
   bearingFlange,
   pivotBracket,
   couponHoles,
-  couponFit, cableStop];
+  couponFit,
+  cableStop,
+  tensionerArm,
+  ownOutline,
+];
 
 /** Every family that is loaded, in the order in which a list shows them. */
 export const listFamilies = (): readonly Family[] => FAMILIES;

@@ -16,11 +16,22 @@ export interface EarShape {
   readonly tube?: number | undefined;
   /** A straight foot as wide as the edge below it, mm; its lower edge is not welded. */
   readonly foot?: number | undefined;
+  /** The hole runs out of the nose by a slot. */
+  readonly keyhole?: Keyhole | undefined;
+}
+
+/** A hole that is open to the nose. */
+export interface Keyhole {
+  /** Diameter of the hole, and width of the slot, mm. */
+  readonly hole: number;
+  readonly slot: number;
+  /** Way of the slot from straight up, degrees; to the right above 0. */
+  readonly degrees: number;
 }
 
 export interface EarOutline {
   readonly contour: Contour;
-  /** The edge that is welded. */
+  /** The edge that is welded, and the sides of a keyhole. */
   readonly edges: readonly EdgeUse[];
   readonly edge: CopedEdge;
   readonly centre: Point;
@@ -28,7 +39,11 @@ export interface EarOutline {
 
 export type EarResult =
   | { readonly ok: true; readonly value: EarOutline }
-  | { readonly ok: false; readonly field: 'base' | 'height' | 'nose'; readonly says: string };
+  | {
+      readonly ok: false;
+      readonly field: 'base' | 'height' | 'nose' | 'slotAngle';
+      readonly says: string;
+    };
 
 /** Shortest side between corner and nose that is worth having, mm. */
 const SHORTEST_SIDE = 0.5;
@@ -57,7 +72,7 @@ function tangentFrom(corner: Point, centre: Point, radius: number, turn: 1 | -1)
  *
  * @example base 40, nose 20, height 30: straight sides 30 high under a half circle
  */
-export function drawEar({ base, height, nose, lean, tube, foot = 0 }: EarShape): EarResult {
+export function drawEar({ base, height, nose, lean, tube, foot = 0, keyhole }: EarShape): EarResult {
   const edge = copedEdge(base, tube);
   if (edge === undefined) {
     return {
@@ -80,8 +95,15 @@ export function drawEar({ base, height, nose, lean, tube, foot = 0 }: EarShape):
   }
   const start = Math.atan2(up.at.y - centre.y, up.at.x - centre.x);
   const end = Math.atan2(down.at.y - centre.y, down.at.x - centre.x);
-  const sweep = (end - start + 4 * Math.PI) % (2 * Math.PI);
-  const vertices: readonly Vertex[] = [
+  const opened = noseOf(centre, nose, start, end, keyhole);
+  if (opened === undefined) {
+    return {
+      ok: false,
+      field: 'slotAngle',
+      says: `A slot at ${keyhole?.degrees ?? 0}° does not leave through the round nose; a steeper one, a narrower slot, or a larger nose would do.`,
+    };
+  }
+  const before: readonly Vertex[] = [
     ...(foot === 0
       ? [{ ...left, bulge: edge.bulge }]
       : [
@@ -89,7 +111,10 @@ export function drawEar({ base, height, nose, lean, tube, foot = 0 }: EarShape):
           { x: right.x, y: -foot, bulge: 0 },
         ]),
     { ...right, bulge: 0 },
-    { ...up.at, bulge: Math.tan(sweep / 4) },
+  ];
+  const vertices: readonly Vertex[] = [
+    ...before,
+    ...opened.vertices,
     { ...down.at, bulge: 0 },
     ...(foot === 0 ? [] : [{ ...left, bulge: 0 }]),
   ];
@@ -103,6 +128,55 @@ export function drawEar({ base, height, nose, lean, tube, foot = 0 }: EarShape):
   }
   return {
     ok: true,
-    value: { contour, edges: foot === 0 ? [{ segment: 0, role: 'weld' }] : [], edge, centre },
+    value: {
+      contour,
+      edges: [
+        ...(foot === 0 ? [{ segment: 0, role: 'weld' as const }] : []),
+        ...opened.mating.map((segment) => ({ segment: before.length + segment, role: 'mating' as const })),
+      ],
+      edge,
+      centre,
+    },
+  };
+}
+
+/**
+ * The nose from its first tangent point, at angle `start`, to its last at `end`: one arc, or two with a keyhole between.
+ * Also which of its segments are the keyhole; an arc of more than half a circle counts as the two it becomes.
+ */
+function noseOf(
+  centre: Point,
+  nose: number,
+  start: number,
+  end: number,
+  keyhole: Keyhole | undefined,
+): { readonly vertices: readonly Vertex[]; readonly mating: readonly number[] } | undefined {
+  const turn = (from: number, to: number): number => (to - from + 4 * Math.PI) % (2 * Math.PI);
+  const at = (angle: number, reach: number): Point => ({
+    x: centre.x + reach * Math.cos(angle),
+    y: centre.y + reach * Math.sin(angle),
+  });
+  const sweep = turn(start, end);
+  if (keyhole === undefined)
+    return { vertices: [{ ...at(start, nose), bulge: Math.tan(sweep / 4) }], mating: [] };
+  const middle = Math.PI / 2 - (keyhole.degrees * Math.PI) / 180;
+  const outer = Math.asin(keyhole.slot / 2 / nose);
+  const inner = Math.asin(keyhole.slot / keyhole.hole);
+  const first = turn(start, middle - outer);
+  const second = turn(middle + outer, end);
+  // Out of the round part, one of the arcs would run all the way round.
+  if (!(first + second < sweep) || first < 1e-3 || second < 1e-3) return undefined;
+  const round = 2 * Math.PI - 2 * inner;
+  const firstCount = first > Math.PI ? 2 : 1;
+  return {
+    vertices: [
+      { ...at(start, nose), bulge: Math.tan(first / 4) },
+      { ...at(middle - outer, nose), bulge: 0 },
+      { ...at(middle - inner, keyhole.hole / 2), bulge: -Math.tan(round / 4) },
+      { ...at(middle + inner, keyhole.hole / 2), bulge: 0 },
+      { ...at(middle + outer, nose), bulge: Math.tan(second / 4) },
+    ],
+    // Slot, the hole in two arcs, slot.
+    mating: [0, 1, 2, 3].map((step) => firstCount + step),
   };
 }
