@@ -33,7 +33,7 @@ export function armFields(f: FieldKit) {
       group,
       min: 10,
       max: 600,
-      usual: [60, 160],
+      usual: [70, 110],
       default: '105 mm',
       appliesWhen: dogLeg,
     }),
@@ -178,7 +178,7 @@ export function bendFields(f: FieldKit) {
     }),
     bridge: f.length.maybe({
       title: 'Bridge',
-      help: 'What stays between the slots and is bent. Left out: two thicknesses.',
+      help: 'What stays between the slots and is bent. Left out: two thicknesses, on a short line four tenths of it.',
       group,
       min: 2,
       max: 80,
@@ -235,15 +235,14 @@ export function bendFields(f: FieldKit) {
       usual: [20, 45],
       default: 30,
     }),
-    jogAt: f.length.given({
+    jogAt: f.length.maybe({
       title: 'Joggle from the pivot',
-      help: 'Straight distance from the pivot to the first of its bend lines.',
+      help: 'Straight distance from the pivot to the first of its bend lines. Left out: its two lines stand midway on the last straight before the pad.',
       measuring: 'Rule from the pivot’s middle.',
       group,
       min: 20,
       max: 600,
       usual: [125, 135],
-      default: '130 mm',
     }),
   };
 }

@@ -82,7 +82,7 @@ function checkMade(p: PedalArm, line: BendLine, facts: Facts): readonly Finding[
       title:
         p.slotWidth.mm < least
           ? `Slots ${length(p.slotWidth.mm)} wide close up under a kerf of ${length(facts.kerf.amount)}`
-          : `Fold on a bridge of ${length(p.bridge?.mm ?? 2 * p.thickness.mm)}, then weld both slots full`,
+          : `Fold on a bridge of ${length(line.bridge)}, then weld both slots full`,
       says: 'Slots run in from the edges, so they cost no pierce. Fold once: a bridge that is bent back cracks. Weld from the outside of the bend, grind, then the inside.',
       value: quantity(p.slotWidth.mm, 'mm'),
       limit: quantity(least, 'mm'),

@@ -22,7 +22,12 @@ import { loadsOf, type ArmLoads, type SectionLoad } from './strength.js';
 /** Share of the pedal's travel that the arm may give before the foot takes it for a soft brake. */
 const SPONGY = 0.05;
 
-const FIELDS = { throttle: 'headHeight', brake: 'bossEdge', clutch: 'bossEdge' } as const;
+/** Height that a person would change: the pad's end on the far half of the arm, else the boss. */
+const heightField = (p: PedalArm, { at }: SectionLoad): string =>
+  at.x > p.length.mm / 2 ? 'headHeight' : 'bossEdge';
+
+/** A factor on a print: two decimals, so that 0.998 does not read as 1. */
+const factorText = (factor: number): string => Math.min(Math.floor(factor * 100) / 100, 99).toFixed(2);
 
 function checkSection(
   p: PedalArm,
@@ -41,11 +46,11 @@ function checkSection(
     subject: { featureId: 'outline' },
     anchor: section.at,
     field: what.field,
-    title: `${what.name} at ${force(p.proof.value)}: factor ${digits(Math.min(factor, 99))} on yield, ${digits(wanted)} wanted`,
+    title: `${what.name} at ${force(p.proof.value)}: factor ${factorText(factor)} on yield, ${digits(wanted)} wanted`,
     says: `Worst section ${length(section.height)} high${hole}: bending ${torque(section.bending)} ${stress(section.edge)}, sideways ${torque(section.sideways)} ${stress(section.side)}, twist ${torque(section.twist)} ${stress(section.shear)}. Added as if all were greatest at one spot. Static: cut edges are notched, and fatigue is not covered.${factor < wanted ? ' A higher or thicker arm, a stronger grade, or a pad nearer the arm’s plane would do.' : ''}`,
     value: quantity(section.combined, 'MPa'),
     limit: quantity(yieldMegapascals / wanted, 'MPa'),
-    formula: `6 M h/[t (h³ − d³)] = 6·${digits(Math.abs(section.bending) * 1000, 0)}·${digits(section.height)}/[${digits(p.thickness.mm)}·(${digits(section.height)}³ − ${digits(section.hole)}³)] = ${digits(section.edge)}; + ${digits(section.side)} sideways; √(${digits(Math.max(section.edge, section.holeEdge) + section.side)}² + 3·${digits(section.shear)}²) = ${digits(section.combined)}; ${digits(yieldMegapascals)} ÷ ${digits(section.combined)} = ${digits(Math.min(factor, 99))}`,
+    formula: `6 M h/[t (h³ − d³)] = 6·${digits(Math.abs(section.bending) * 1000, 0)}·${digits(section.height)}/[${digits(p.thickness.mm)}·(${digits(section.height)}³ − ${digits(section.hole)}³)] = ${digits(section.edge)}; + ${digits(section.side)} sideways; √(${digits(Math.max(section.edge, section.holeEdge) + section.side)}² + 3·${digits(section.shear)}²) = ${digits(section.combined)}; ${digits(yieldMegapascals)} ÷ ${digits(section.combined)} = ${factorText(factor)}`,
     source: weakestSource(pedalFactor.source, twistSource),
   });
 }
@@ -81,7 +86,8 @@ function checkPinHole(
   // The pin presses the hole's edge the way the rod or cable pushes the arm.
   const findings = checkEar(ear, { newtons: reaction.newtons, direction: away }, facts);
   const horn = layout.horn;
-  if (horn === undefined) return findings;
+  // In the arm itself the whole length lies across the rod's push: its section is judged by bending, not by pull.
+  if (horn === undefined) return findings.filter(({ code }) => code !== 'net-section');
   const width = 2 * horn.tip.radius;
   const peak =
     holeConcentration(hole, width) * (reaction.newtons / (Math.max(0.1, width - hole) * p.thickness.mm));
@@ -170,7 +176,7 @@ export function checkStrength(
       p,
       loads.worst,
       yieldMegapascals,
-      { code: 'proof-load', name: 'Arm', field: FIELDS[p.use] },
+      { code: 'proof-load', name: 'Arm', field: heightField(p, loads.worst) },
       facts,
     ),
     ...(loads.horn === undefined

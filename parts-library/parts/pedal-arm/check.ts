@@ -117,6 +117,12 @@ function checkDimples(part: Part, p: PedalArm): readonly Finding[] {
   ];
 }
 
+/** The parameter that gives more metal beside a hole. */
+function webField({ subject: { featureId = '' } }: Finding, { horn }: Layout): string {
+  if (featureId.startsWith('pin.')) return horn === undefined ? 'linkRadius' : 'eye';
+  return featureId.startsWith('spring.') ? 'springAt' : 'bossEdge';
+}
+
 /** All findings of the arm. */
 export function checkPedalArm(part: Part, p: PedalArm, facts: Facts): readonly Finding[] {
   const material = findMaterial(p.material);
@@ -133,7 +139,7 @@ export function checkPedalArm(part: Part, p: PedalArm, facts: Facts): readonly F
     ...checkBends(part, p, layout, material.row, facts),
     ...checkDimples(part, p),
     ...checkMaterialCaution(material.row),
-    ...checkWebs(part, facts).map((finding) => ({ ...finding, field: 'bossEdge' })),
+    ...checkWebs(part, facts).map((finding) => ({ ...finding, field: webField(finding, layout) })),
     ...checkSmallHoles(part, facts, ({ id }) =>
       id === 'pivot'
         ? { field: 'tubeOutside' }

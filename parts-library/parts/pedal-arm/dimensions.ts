@@ -3,7 +3,6 @@ import { pinHoleOf } from './draw.js';
 import type { Dimension, Part } from '../../model/index.js';
 import type { DrawContext } from '../family.js';
 import { layoutOf } from './layout.js';
-import { motionOf } from './motion.js';
 import type { PedalArm } from './parameters.js';
 
 type Wanted = Dimension extends infer D ? (D extends Dimension ? Omit<D, 'order'> : never) : never;
@@ -11,6 +10,9 @@ type Wanted = Dimension extends infer D ? (D extends Dimension ? Omit<D, 'order'
 const ORIGIN = { x: 0, y: 0 };
 /** A pin hole this near to the line pivot to pad needs no angle of its own, degrees. */
 const ON_LINE = 0.05;
+
+/** A wider angle is told in words: its arc would run round the whole part, degrees. */
+const WIDEST = 75;
 
 const degreesText = (value: number): string => `${Number(value.toFixed(1))}°`;
 
@@ -20,6 +22,7 @@ export function pedalArmDimensions(_part: Part, p: PedalArm, { format }: DrawCon
   const { bore, boss, pad, pins, stop, tab, springs, flap, bends } = layout;
   const head = p.headHeight.mm / 2;
   const knee = p.profile === 'dog-leg' ? layout.discs[1]?.centre : undefined;
+  const kneeRadius = layout.discs[1]?.radius ?? 0;
   const [pin = ORIGIN] = pins;
   const end = layout.discs.at(-1) ?? { centre: pad, radius: head };
   const isJoggled = layout.added > 0;
@@ -73,12 +76,10 @@ export function pedalArmDimensions(_part: Part, p: PedalArm, { format }: DrawCon
       : ([
           {
             id: 'knee.height',
-            kind: 'radius',
-            centre: knee,
-            radius: layout.discs[1]?.radius ?? 0,
-            degrees: p.kneeOff.mm < 0 ? -90 : 90,
+            kind: 'leader',
+            at: { x: knee.x, y: knee.y + Math.sign(p.kneeOff.mm || 1) * kneeRadius },
             field: 'kneeHeight',
-            text: `R${text(layout.discs[1]?.radius ?? 0)}`,
+            text: `${text(2 * kneeRadius)} high`,
           },
         ] as const)),
     {
@@ -99,20 +100,30 @@ export function pedalArmDimensions(_part: Part, p: PedalArm, { format }: DrawCon
       field: 'linkRadius',
       text: text(Math.hypot(pin.x, pin.y)),
     },
-    ...(Math.abs(layout.pinDegrees) < ON_LINE
+    ...(p.linkAngle === undefined || Math.abs(layout.pinDegrees) < ON_LINE
       ? []
-      : ([
-          {
-            id: 'pin.angle',
-            kind: 'angle',
-            centre: ORIGIN,
-            radius: 0.75 * Math.hypot(pin.x, pin.y),
-            fromDegrees: angleFrom,
-            toDegrees: Math.max(0, layout.pinDegrees),
-            field: 'linkAngle',
-            text: degreesText(layout.pinDegrees),
-          },
-        ] as const)),
+      : Math.abs(layout.pinDegrees) > WIDEST
+        ? ([
+            {
+              id: 'pin.angle',
+              kind: 'leader',
+              at: pin,
+              field: 'linkAngle',
+              text: `at ${degreesText(layout.pinDegrees)}`,
+            },
+          ] as const)
+        : ([
+            {
+              id: 'pin.angle',
+              kind: 'angle',
+              centre: ORIGIN,
+              radius: 0.75 * Math.hypot(pin.x, pin.y),
+              fromDegrees: angleFrom,
+              toDegrees: Math.max(0, layout.pinDegrees),
+              field: 'linkAngle',
+              text: degreesText(layout.pinDegrees),
+            },
+          ] as const)),
     {
       id: 'pin',
       kind: 'leader',
@@ -141,7 +152,7 @@ export function pedalArmDimensions(_part: Part, p: PedalArm, { format }: DrawCon
             kind: 'leader',
             at: firstSpring.at,
             field: 'springAt',
-            text: `${springs.length > 1 ? `${springs.length} × ` : ''}⌀${text(p.springHole.mm)} drill, spring, ${text(p.springAt.mm)} from pivot`,
+            text: `${springs.length > 1 ? `${springs.length} × ` : ''}⌀${text(p.springHole.mm)} spring, at ${text(p.springAt.mm)}`,
           },
         ] as const)),
     ...(p.pad === 'welded'
@@ -196,6 +207,3 @@ export function pedalArmDimensions(_part: Part, p: PedalArm, { format }: DrawCon
   ];
   return wanted.map((dimension, index): Dimension => ({ ...dimension, order: index + 1 }));
 }
-
-/** Swing at the end, as a text. */
-export const swingText = (p: PedalArm): string => degreesText(motionOf(p, layoutOf(p)).end);

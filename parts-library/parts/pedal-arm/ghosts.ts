@@ -8,6 +8,7 @@ import {
   type OpenPath,
   type Point,
 } from '../../geometry/index.js';
+import type { LinkState } from '../../handbook/index.js';
 import { outlineOf, type Ghost, type Part } from '../../model/index.js';
 import { weldLegOf } from './check-pivot.js';
 import { layoutOf, type Layout } from './layout.js';
@@ -24,6 +25,8 @@ const line = (from: Point, to: Point): OpenPath => ({
 
 /** Length and half width of a stop screw as it is sketched, mm. */
 const SCREW = { length: 22, half: 4 } as const;
+/** A rod or cable is drawn so far, mm. */
+const LONGEST_LINK = 90;
 
 function pivotGhosts(p: PedalArm, layout: Layout, facts: Facts): readonly Ghost[] {
   const outside = p.tubeOutside.mm / 2;
@@ -99,22 +102,24 @@ function screwGhost({ id, tip, away }: StopScrew): Ghost {
   };
 }
 
+/** A rod or cable, drawn no longer than shows where it goes. */
+function linkLine(from: Point, to: Point): OpenPath {
+  const far = Math.hypot(to.x - from.x, to.y - from.y);
+  const share = Math.min(1, LONGEST_LINK / far);
+  return line(from, { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share });
+}
+
 function linkGhosts({ link, rest, atEnd }: Motion): readonly Ghost[] {
   const label = link.kind === 'rod' ? 'push rod' : 'cable';
+  const ghost = (id: string, { pin, seat }: LinkState, words?: string): Ghost => ({
+    id,
+    kind: 'mating-part',
+    ...(words === undefined ? {} : { label: words }),
+    shape: { path: linkLine(pin, seat) },
+  });
   return [
-    ...(rest === undefined
-      ? []
-      : [
-          {
-            id: 'link.rest',
-            kind: 'mating-part' as const,
-            label,
-            shape: { path: line(rest.pin, rest.seat) },
-          },
-        ]),
-    ...(atEnd === undefined || atEnd.swing === 0
-      ? []
-      : [{ id: 'link.full', kind: 'mating-part' as const, shape: { path: line(atEnd.pin, atEnd.seat) } }]),
+    ...(rest === undefined ? [] : [ghost('link.rest', rest, label)]),
+    ...(atEnd === undefined || atEnd.swing === 0 ? [] : [ghost('link.full', atEnd)]),
   ];
 }
 

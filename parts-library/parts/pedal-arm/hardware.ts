@@ -41,8 +41,8 @@ export function pedalArmHardware(_part: Part, p: PedalArm, facts: Facts): readon
       kind: 'clevis',
       name:
         layout.link === 'rod'
-          ? `clevis for a ${bare(p.linkPin.mm)} pin`
-          : `cable end for a ${bare(p.linkPin.mm)} pin`,
+          ? `clevis for pin ⌀${bare(p.linkPin.mm)}`
+          : `cable end for pin ⌀${bare(p.linkPin.mm)}`,
       quantity: 1,
       says: `Fork at least ${length(fork)} wide inside; lock nut on its thread.`,
     },

@@ -24,7 +24,7 @@ export function linkFields(f: FieldKit) {
     }),
     linkAngle: f.angle.maybe({
       title: 'Pin hole angle',
-      help: 'From the line pivot to pad to the hole, toward the foot. Left out: on the arm for a rod, straight behind the pivot for a cable.',
+      help: 'From the line pivot to pad to the hole, toward the foot. Left out: in the middle of the arm. Elsewhere it stands on a horn of its own.',
       measuring: 'Protractor at the pivot.',
       group,
       min: -360,
@@ -66,12 +66,12 @@ export function linkFields(f: FieldKit) {
       group,
       min: 5,
       max: 60,
-      usual: [12, 20],
-      default: '16 mm',
+      usual: [20, 24],
+      default: '22 mm',
     }),
     eye: f.length.maybe({
       title: 'Metal round the pin',
-      help: 'From the pin’s middle to the outside of its eye, where it stands on a horn. Left out: one and a half pins.',
+      help: 'From the pin’s middle to the outside of its eye, where it stands on a horn. Left out: one and a half thicknesses beside the hole.',
       measuring: 'Caliper from hole to outside, plus half the hole.',
       group,
       min: 4,
@@ -80,7 +80,7 @@ export function linkFields(f: FieldKit) {
     }),
     anchorAlong: f.length.maybe({
       title: 'Far end along the arm',
-      help: 'Where the rod’s seat in the piston, or the end of the cable’s housing, stands at rest: along the line pivot to pad. Left out: 150 mm away, square to the pin’s radius half way through the swing.',
+      help: 'Where the rod’s seat in the piston, or the end of the cable’s housing, stands at rest: along the line pivot to pad. Left out: 150 mm away, ahead for a rod, on the foot’s side for a cable, square to the pin’s radius half way through the swing.',
       measuring: 'From the pivot, square set on the line pivot to pad.',
       group,
       min: -2000,

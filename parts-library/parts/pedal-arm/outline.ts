@@ -15,8 +15,18 @@ import type { BendLine, Flap, Horn, Layout } from './layout.js';
 import type { PedalArm } from './parameters.js';
 
 export type OutlineResult =
-  | { readonly ok: true; readonly contour: Contour }
+  | {
+      readonly ok: true;
+      readonly contour: Contour;
+      /** Smallest radius that an inside corner came to, mm. */
+      readonly least: number;
+    }
   | { readonly ok: false; readonly field: string; readonly says: string };
+
+interface Body {
+  readonly contour: Contour;
+  readonly least: number;
+}
 
 /** Bulge of a quarter circle to the left. */
 const QUARTER = Math.tan(Math.PI / 8);
@@ -25,16 +35,32 @@ const PAD_CORNER = 8;
 /** How far a slot's tool starts outside the edge, mm: any length will do. */
 const OUTSIDE = 6;
 
-const rounded = ({ contour, corners }: Spliced, radius: number): Contour =>
-  roundCorners(
-    contour,
-    contour.map((_, index) => (corners.includes(index) ? radius : 0)),
-  );
+/** Shares of the radius asked for that are tried at a corner without room for all of it. */
+const SHARES = [1, 0.6, 0.35, 0.2, 0.08, 0];
+
+/** Inside corners made round, as far as their neighbours let them. */
+function rounded({ contour, corners }: Spliced, radius: number, least: number): Body {
+  const at = (share: number): Contour =>
+    roundCorners(
+      contour,
+      contour.map((_, index) => (corners.includes(index) ? share * radius : 0)),
+    );
+  let trouble: unknown;
+  for (const share of SHARES) {
+    try {
+      return { contour: at(share), least: corners.length === 0 ? least : Math.min(least, share * radius) };
+    } catch (error) {
+      if (!(error instanceof GeometryError)) throw error;
+      trouble = error;
+    }
+  }
+  throw trouble;
+}
 
 /** Runs one step of the construction; geometry that does not go together is told with the field that would mend it. */
-function attempt(step: () => Contour, field: string, what: string): OutlineResult {
+function attempt(step: () => Body, field: string, what: string): OutlineResult {
   try {
-    return { ok: true, contour: step() };
+    return { ok: true, ...step() };
   } catch (error) {
     if (!(error instanceof GeometryError)) throw error;
     return { ok: false, field, says: `${what} ${error.message}` };
@@ -60,8 +86,8 @@ function flapContour({ left, right, top, seat }: Flap): Contour {
 }
 
 /** The two slots of a bend line, from its ends inward, leaving the bridge. */
-function slotsOn(line: BendLine, bridge: number, width: number): readonly Contour[] {
-  const inner = bridge / 2 + width / 2;
+function slotsOn(line: BendLine, width: number): readonly Contour[] {
+  const inner = line.bridge / 2 + width / 2;
   const on = (distance: number) => ({
     x: line.at.x + line.along.x * distance,
     y: line.at.y + line.along.y * distance,
@@ -73,16 +99,16 @@ function slotsOn(line: BendLine, bridge: number, width: number): readonly Contou
 
 /** The finished outside, counter-clockwise, or which parameter stands in its way. */
 export function outlineOf(p: PedalArm, layout: Layout): OutlineResult {
-  const { discs, horn, tab, flap, bends, bridge } = layout;
+  const { discs, horn, tab, flap, bends } = layout;
   const corner = p.fillet.mm;
-  const steps: readonly (readonly [field: string, what: string, step: (body: Contour) => Contour])[] = [
+  const steps: readonly (readonly [field: string, what: string, step: (body: Body) => Body])[] = [
     ...(horn === undefined
       ? []
       : [
           [
             'linkAngle',
             'The horn for the pin does not grow out of the boss; another angle, a smaller eye or smaller inside corners would do.',
-            (body: Contour) => rounded(joinContours(body, hornContour(horn)), corner),
+            ({ contour, least }: Body) => rounded(joinContours(contour, hornContour(horn)), corner, least),
           ] as const,
         ]),
     ...(tab === undefined
@@ -91,7 +117,7 @@ export function outlineOf(p: PedalArm, layout: Layout): OutlineResult {
           [
             'stopAngle',
             'The stop tab does not grow out of the boss; another angle, a greater distance or smaller inside corners would do.',
-            (body: Contour) => rounded(joinContours(body, hornContour(tab)), corner),
+            ({ contour, least }: Body) => rounded(joinContours(contour, hornContour(tab)), corner, least),
           ] as const,
         ]),
     ...(flap === undefined
@@ -100,16 +126,19 @@ export function outlineOf(p: PedalArm, layout: Layout): OutlineResult {
           [
             'padLength',
             'The folded pad does not sit on the arm’s end; a shorter pad or a knee farther from it would do.',
-            (body: Contour) => rounded(joinContours(body, flapContour(flap)), flap.corner),
+            ({ contour, least }: Body) => ({
+              contour: rounded(joinContours(contour, flapContour(flap)), flap.corner, least).contour,
+              least,
+            }),
           ] as const,
         ]),
     ...(p.fold === 'slots' ? bends : []).flatMap((line) =>
-      slotsOn(line, bridge, p.slotWidth.mm).map(
+      slotsOn(line, p.slotWidth.mm).map(
         (slot) =>
           [
             line.id === 'bend.pad' ? 'bridge' : 'jogAt',
             `The slots of the ${line.name} run into something; another place, a wider arm or a smaller bridge would do.`,
-            (body: Contour) => biteContour(body, slot).contour,
+            ({ contour, least }: Body) => ({ contour: biteContour(contour, slot).contour, least }),
           ] as const,
       ),
     ),
@@ -117,13 +146,13 @@ export function outlineOf(p: PedalArm, layout: Layout): OutlineResult {
   const start = attempt(
     () => {
       const { contour, insideCorners } = tangentChain(discs, { flatEnd: p.pad === 'flat' });
-      return rounded({ contour, corners: insideCorners }, corner);
+      return rounded({ contour, corners: insideCorners }, corner, corner);
     },
     p.profile === 'dog-leg' ? 'kneeAlong' : 'length',
     'The arm does not hold together; a gentler knee, lower heights or smaller inside corners would do.',
   );
   return steps.reduce<OutlineResult>(
-    (body, [field, what, step]) => (body.ok ? attempt(() => step(body.contour), field, what) : body),
+    (body, [field, what, step]) => (body.ok ? attempt(() => step(body), field, what) : body),
     start,
   );
 }

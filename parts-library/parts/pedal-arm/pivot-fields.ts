@@ -85,7 +85,7 @@ export function pivotFields(f: FieldKit) {
       min: 3,
       max: 60,
       usual: [8, 20],
-      default: '12 mm',
+      default: '13 mm',
     }),
     weldLeg: f.length.maybe({
       title: 'Weld leg',

@@ -37,14 +37,14 @@ function holeSteps(p: PedalArm, layout: Layout, facts: Facts): readonly ShopStep
 function bendSteps(p: PedalArm, layout: Layout, facts: Facts): readonly ShopStep[] {
   const { length } = facts.format;
   if (layout.bends.length === 0) return [];
-  const how =
+  const how = (bridge: number): string =>
     p.fold === 'slots'
-      ? `by hand on the bridge of ${length(layout.bridge)}`
+      ? `by hand on the bridge of ${length(bridge)}`
       : `on the groove, ${length(p.groove.mm)} deep`;
   return [
-    ...layout.bends.map(({ id, name, degrees, direction }): ShopStep => ({
+    ...layout.bends.map(({ id, name, degrees, direction, bridge }): ShopStep => ({
       kind: 'bend',
-      says: `Fold at the ${name} ${direction}, ${Number(degrees.toFixed(1))}°, ${how}. Once: do not bend it back.`,
+      says: `Fold ${direction} ${Number(degrees.toFixed(1))}° at the ${name}, ${how(bridge)}. Once: do not bend it back.`,
       ...(p.fold === 'scored' ? { featureIds: [id] } : {}),
     })),
     ...(p.weldedAfter === 'yes'
