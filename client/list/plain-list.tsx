@@ -1,8 +1,10 @@
 // The plain list: every field of the family in its groups, those that do not apply folded away.
 import type { Field } from '../../parts-library/parts/index.js';
 import { useBench } from '../state/bench-context.js';
+import { writeDriveRoute } from '../state/route.js';
 import { CutGroup } from './cut-group.js';
 import { FieldRow } from './field-row.js';
+import { KitGroup } from './kit-group.js';
 
 /** Fields under the heading they name, in the family's order. */
 function groupFields(fields: readonly Field[]): ReadonlyMap<string, readonly Field[]> {
@@ -40,6 +42,7 @@ function Group({ title, fields }: { readonly title: string; readonly fields: rea
       {applying.map((field) => (
         <FieldRow key={field.path} path={field.path} />
       ))}
+      {fields.some(({ kind }) => kind === 'chain') && <DriveLink />}
       {folded.length > 0 && applying.length > 0 && (
         <details class="folded">
           <summary>
@@ -51,6 +54,17 @@ function Group({ title, fields }: { readonly title: string; readonly fields: rea
         </details>
       )}
     </section>
+  );
+}
+
+/** A part that a chain runs over belongs to a drive. */
+function DriveLink() {
+  const { edits, row } = useBench();
+  return (
+    <p class="drive-link">
+      <a href={writeDriveRoute(edits.job.value.id, row.value?.id)}>Drive numbers</a>
+      <span class="small">chain, speed, other sprockets, the hill</span>
+    </p>
   );
 }
 
@@ -79,6 +93,7 @@ export function PlainList() {
   return (
     <section class="measured" aria-labelledby="measured-heading">
       <h2 id="measured-heading">Measured</h2>
+      <KitGroup />
       {[...groupFields(bench.family.value?.fields ?? [])].map(([title, fields]) => (
         <Group key={title} title={title} fields={fields} />
       ))}

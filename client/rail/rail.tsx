@@ -1,27 +1,35 @@
 // The rail: the job, its prints by number, adding a part, and what acts on the whole job.
 import { useSignal, type Signal } from '@preact/signals';
-import { writeRoute } from '../state/route.js';
+import { writeDriveRoute, writeRoute } from '../state/route.js';
 import { theme, toggleTheme } from '../state/theme.js';
 import { useBench } from '../state/bench-context.js';
 import { Jobs } from './jobs.js';
 import { SaveWords } from './save-words.js';
 
 /** What is open below the list of sheets; one thing at a time. */
-type Opened = 'families' | 'jobs' | undefined;
+type Opened = 'families' | 'kits' | 'jobs' | undefined;
 
 function Sheets() {
   const bench = useBench();
   const { id, rows } = bench.edits.job.value;
+  const drive = bench.beside.value === 'drive';
+  const shown = bench.row.value?.id;
   return (
     <ul class="sheets">
       {rows.map((row, index) => (
         <li key={row.id}>
-          <a href={writeRoute(id, row.id)} aria-current={row.id === bench.row.value?.id ? 'page' : undefined}>
+          <a href={writeRoute(id, row.id)} aria-current={row.id === shown && !drive ? 'page' : undefined}>
             <span class="number">{index + 1}</span>
             {row.name}
           </a>
         </li>
       ))}
+      <li>
+        <a href={writeDriveRoute(id, shown)} aria-current={drive ? 'page' : undefined}>
+          <span class="number" />
+          Drive numbers
+        </a>
+      </li>
     </ul>
   );
 }
@@ -41,6 +49,27 @@ function Families({ close }: { readonly close: () => void }) {
         >
           {family.title}
           <span class="small">{family.summary}</span>
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function Kits({ close }: { readonly close: () => void }) {
+  const { kit } = useBench();
+  return (
+    <div class="choices">
+      {kit.kits.map((one) => (
+        <button
+          key={one.id}
+          type="button"
+          onClick={() => {
+            void kit.add(one);
+            close();
+          }}
+        >
+          {one.title}
+          <span class="small">{one.summary}</span>
         </button>
       ))}
     </div>
@@ -142,6 +171,7 @@ export function Rail() {
         <Sheets />
         <hr />
         <Opener opened={opened} what="families" words="Add a part" />
+        <Opener opened={opened} what="kits" words="Add a kit" />
         {bench.row.value !== undefined && (
           <button type="button" onClick={() => bench.duplicate()}>
             Duplicate
@@ -155,6 +185,7 @@ export function Rail() {
         <Opener opened={opened} what="jobs" words="Other jobs" />
       </nav>
       {opened.value === 'families' && <Families close={close} />}
+      {opened.value === 'kits' && <Kits close={close} />}
       {opened.value === 'jobs' && <Jobs close={close} />}
       <Tools />
     </header>

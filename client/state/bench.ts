@@ -29,10 +29,11 @@ import { createEntries, type Entries } from './entries.js';
 import { createFieldView, fieldApplies, type FieldView } from './field-views.js';
 import { createLastReading } from './last-reading.js';
 import { followInNextFrame } from './next-frame.js';
+import { createKit, type KitOnScreen } from './kit.js';
 import { createPrint, type Print } from './print.js';
 import { nameNewRow } from './new-row.js';
 import { writeRoute, type Route } from './route.js';
-import { turnUnit } from './turn-unit.js';
+import { hasBareNumbers, turnUnit } from './turn-unit.js';
 import { createSaver, type Put, type Saver } from './saving.js';
 import { sameItems, steady } from './steady.js';
 import { valueAt } from './values.js';
@@ -49,9 +50,12 @@ export interface Bench {
   readonly saver: Saver;
   readonly print: Print;
   readonly cut: Cut;
+  readonly kit: KitOnScreen;
   readonly families: readonly About[];
   readonly row: ReadonlySignal<Row | undefined>;
   readonly family: ReadonlySignal<Family | undefined>;
+  /** What is on screen in place of the part's print. */
+  readonly beside: ReadonlySignal<Route['beside']>;
   readonly focus: Signal<Focus | undefined>;
   /** How a field stands; the same signal for the drawing, the list and the card. */
   readonly viewOf: (path: string) => ReadonlySignal<FieldView | undefined>;
@@ -160,9 +164,11 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
     saver,
     print,
     cut: createCut({ edits, row, good: print.good, shop }),
+    kit: createKit({ edits, row, shop, go }),
     families: listAbouts(),
     row,
     family,
+    beside: computed(() => route.value.beside),
     focus,
     viewOf,
     fieldOf,
@@ -232,7 +238,14 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
     setUnit: (unit) => {
       if (unit === job.value.unit) return;
       entries.dropAll();
-      edits.make((now) => turnUnit(now, unit));
+      if (!hasBareNumbers(job.value.drive)) {
+        edits.make((now) => turnUnit(now, unit));
+        return;
+      }
+      // What a bare number of the drive means, only the drive's own reader knows.
+      void import('../../parts-library/drive/index.js').then(({ readDrive }) =>
+        edits.make((now) => turnUnit(now, unit, readDrive)),
+      );
     },
     addPart: async (made) => {
       await loadFamilies([made.id]);
