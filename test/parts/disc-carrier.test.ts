@@ -34,6 +34,11 @@ const printed = (parameters: Parameters): string =>
   (printOf(carrier(parameters)) ?? raise()).replaceAll(/<[^>]*>/g, ' ').replaceAll(/\s+/g, ' ');
 
 describe('release', () => {
+  test('a label is etched clear of heads, and a note says that it is faced off', () => {
+    expect(finding({ label: 'CART 4' }, 'label-faced').level).toBe('note');
+    expect(carrier({}).findings.some(({ code }) => code === 'label-faced')).toBe(false);
+  });
+
   test('by default files are withheld, and nothing but the release stands in the way', () => {
     const run = carrier({});
     expect(run.findings.filter(({ level }) => level === 'stop').map(({ code }) => code)).toEqual([
@@ -251,6 +256,12 @@ describe('lobes and windows', () => {
     // Spokes wider than the pitch leave none: 60° at 50 mm is 52.4 mm along the arc.
     expect(windowBetween(0, 60, { ...shape, spoke: 60 })).toBeUndefined();
     expect(windowBetween(0, 60, { ...shape, corner: 11 })).toBeUndefined();
+  });
+
+  test('windows stay a web away from the disc’s bolt holes on a round outside too', () => {
+    const round = finding({ shape: 'round' }, 'web');
+    expect(round.level).not.toBe('stop');
+    expect(round.value?.amount).toBeGreaterThan(10);
   });
 
   test('windows without room are left out, and a note says so', () => {

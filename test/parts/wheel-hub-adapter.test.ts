@@ -119,6 +119,15 @@ describe('studs', () => {
     expect(finding({}, 'stud-press').level).toBe('pass');
   });
 
+  test('screwed studs want a diameter of plate', () => {
+    // Common practice: 1 d in steel. Flange 10 under M12, 14 with the hub’s own pilot and no spigot.
+    expect(finding({ studs: 'threaded' }, 'stud-screwed')).toMatchObject({
+      level: 'caution',
+      limit: { amount: 12 },
+    });
+    expect(finding({ studs: 'threaded', wheelPilot: 'hub' }, 'stud-screwed').level).toBe('pass');
+  });
+
   test('stud heads under the hub’s flange are a caution', () => {
     // 139.7/2 − 1.6 × 12/2 − flange/2: 60.25 less half the flange.
     expect(finding({ hubFlange: 118 }, 'stud-heads').value?.amount).toBeCloseTo(1.25, 9);
@@ -177,6 +186,9 @@ describe('hub nuts', () => {
     expect(hardware({ boltedBy: 'thread' }, 'hub.bolts').name).toMatch(/^M10 × \d+ hexagon bolt, 8.8$/);
     // 10 + 10 grip, washers 4.4, nut 8.4, threads 3: 35.8, so 40.
     expect(hardware({ boltedBy: 'hole' }, 'hub.bolts').name).toContain('M10 × 40');
+    expect(hardware({ boltedBy: 'thread', hubSeat: 'cone' }, 'hub.bolts').name).toContain(
+      'bolt with 60° cone',
+    );
     expect(hardware({}, 'studs').name).toBe('M12x1.5 × 35 wheel stud, knurl ⌀14.1, 10.9');
     expect(hardware({ seat: 'flat' }, 'wheel.nuts').name).toContain('flat seat');
   });

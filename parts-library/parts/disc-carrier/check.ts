@@ -26,6 +26,7 @@ import { findMaterial } from '../../handbook/index.js';
 import type { CutFeature, Finding, Part } from '../../model/index.js';
 import { letterText } from '../lettering/strokes.js';
 import { underFields } from '../shared/bolted.js';
+import { labelIsFaced } from '../shared/machined-label.js';
 import { remediesOfGroup } from '../shared/machined-words.js';
 import { checkCutHoles, checkHubPilot } from '../shared/pilot-checks.js';
 import { wheelLoadMissing, wheelTorque } from '../shared/wheel-fields.js';
@@ -117,6 +118,7 @@ export function checkDiscCarrier(part: Part, p: DiscCarrier, facts: Facts): read
       letterText(p.label ?? '', { x: 0, y: 0 }, p.labelHeight.mm).missing,
       facts,
     ),
+    ...labelIsFaced(p.label),
     ...checkPlateSize(part, facts),
   ];
   return mergeNotChecked(remediesOfGroup(underFields(findings, NAMES), p.pattern2));

@@ -3,6 +3,7 @@ import { circleContour, type Point } from '../../geometry/index.js';
 import type { Feature, Finding, Part, Staged } from '../../model/index.js';
 import { holeFeature } from '../shared/holes.js';
 import { etchLabel, noRoomForLabel } from '../shared/label.js';
+import { clearOfHeads } from '../shared/machined-label.js';
 import type { ResolvedPattern } from '../shared/pattern.js';
 import { refuseToDraw } from '../shared/refuse.js';
 import { discCarrierAbout } from './about.js';
@@ -63,7 +64,7 @@ export function drawDiscCarrier(p: DiscCarrier): Staged<Part | undefined> {
       contour,
     })),
   ];
-  const label = etchLabel(p.label, p.labelHeight.mm, plain, labelPlaces(r));
+  const label = etchLabel(p.label, p.labelHeight.mm, plain, labelPlaces(r), clearOfHeads([r.disc, r.hub]));
   return {
     value: {
       family: discCarrierAbout.id,

@@ -1,5 +1,5 @@
 // A disc carrier resolved once: both patterns, the thicknesses after machining, outside and windows.
-import { GeometryError, type Contour } from '../../geometry/index.js';
+import { GeometryError, transformContour, type Contour } from '../../geometry/index.js';
 import { minWeb } from '../../handbook/index.js';
 import { resolvePattern, type ResolvedPattern } from '../shared/pattern.js';
 import { drawCarrierOutside, type CarrierOutside } from './outside.js';
@@ -66,6 +66,24 @@ function thicknessesOf(p: DiscCarrier) {
   return { ok: true as const, finished, depth, lobe, offset };
 }
 
+/** A window in every gap between two spokes; in an even pattern one is drawn and turned. */
+function windowsBetween(disc: ResolvedPattern, shape: WindowShape): readonly Contour[] {
+  const { holes, count } = disc.pattern;
+  const degrees = holes.map(({ at }) => (Math.atan2(at.y, at.x) * 180) / Math.PI).toSorted((a, b) => a - b);
+  if (disc.circle.evenlySpaced) {
+    const from = degrees[0] ?? 0;
+    const first = windowBetween(from, from + 360 / count, shape);
+    if (first === undefined) return [];
+    return degrees.map((_, index) =>
+      index === 0 ? first : transformContour(first, { rotateDegrees: (360 * index) / count }),
+    );
+  }
+  return degrees.flatMap((from, index) => {
+    const contour = windowBetween(from, degrees[(index + 1) % degrees.length] ?? from, shape);
+    return contour === undefined ? [] : [contour];
+  });
+}
+
 function resolveFresh(p: DiscCarrier): CarrierAnswer {
   const disc = resolvePattern(p, 'pattern1');
   if (!disc.ok) return disc;
@@ -94,23 +112,14 @@ function resolveFresh(p: DiscCarrier): CarrierAnswer {
   try {
     const outside = drawCarrierOutside(p, disc.value, hubReach + web);
     if (!outside.ok) return outside;
+    const { circle, pattern } = disc.value;
     const window: WindowShape = {
       inner: hubReach + web,
-      outer: outside.value.floor - web,
+      outer: Math.min(outside.value.floor, circle.diameter / 2 - pattern.holeDiameter / 2) - web,
       spoke: p.spoke.mm,
       corner: p.windowCorner.mm,
     };
-    const degrees = disc.value.pattern.holes
-      .map(({ at }) => (Math.atan2(at.y, at.x) * 180) / Math.PI)
-      .toSorted((a, b) => a - b);
-    const windows =
-      p.windows === 'none'
-        ? []
-        : degrees.flatMap((from, index) => {
-            const to = degrees[(index + 1) % degrees.length] ?? from;
-            const contour = windowBetween(from, to, window);
-            return contour === undefined ? [] : [contour];
-          });
+    const windows = p.windows === 'none' ? [] : windowsBetween(disc.value, window);
     return {
       ok: true,
       value: { disc: disc.value, hub: hub.value, ...sizes, drawn, outside: outside.value, windows, window },

@@ -11,7 +11,7 @@ const LEAST_LAND = 2;
 
 function checkBoltsAlone(r: ResolvedCarrier, facts: Facts): readonly Finding[] {
   const { boltedHole, thread, holes } = r.disc.pattern;
-  const play = Math.max(0, (boltedHole?.diameter ?? r.disc.pattern.holeDiameter) - thread.diameter);
+  const play = boltedHole === undefined ? undefined : Math.max(0, boltedHole.diameter - thread.diameter);
   const first = holes[0];
   return [
     found({
@@ -19,9 +19,9 @@ function checkBoltsAlone(r: ResolvedCarrier, facts: Facts): readonly Finding[] {
       level: 'caution',
       ...(first === undefined ? {} : { anchor: first.at }),
       field: 'discPilot',
-      title: `Nothing centres the disc but bolts with ${facts.format.length(play)} of play`,
+      title: `Nothing centres the disc but its bolts${play === undefined ? '' : `, with ${facts.format.length(play)} of play`}`,
       says: 'It settles off centre, shakes, and its bolts take blows. Turn a shoulder to the disc’s bore, or use shouldered bolts that fill their holes.',
-      value: quantity(play, 'mm'),
+      ...(play === undefined ? {} : { value: quantity(play, 'mm') }),
       source: PILOTS,
       remedies: [
         {

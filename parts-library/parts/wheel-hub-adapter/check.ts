@@ -27,6 +27,7 @@ import type { CutFeature, Finding, Part } from '../../model/index.js';
 import { STANDARD_GRAVITY } from '../../units/index.js';
 import { letterText } from '../lettering/strokes.js';
 import { underFields } from '../shared/bolted.js';
+import { labelIsFaced } from '../shared/machined-label.js';
 import { remediesOfGroup } from '../shared/machined-words.js';
 import { checkCutHoles, checkHubPilot } from '../shared/pilot-checks.js';
 import { wheelLoadMissing, wheelTorque } from '../shared/wheel-fields.js';
@@ -35,7 +36,7 @@ import { adapterOrders } from './orders.js';
 import type { WheelHubAdapter } from './parameters.js';
 import { resolveHubAdapter } from './resolve.js';
 import { checkNutsUnderWheel, checkUnderNuts, checkWheelPilot, checkWheelSeat } from './seats.js';
-import { checkNutRoom, checkPressedStuds, checkStudThread } from './studs.js';
+import { checkNutRoom, checkStudHold, checkStudThread } from './studs.js';
 
 /** The shared rules' fields under this family's names. */
 const NAMES = {
@@ -116,7 +117,7 @@ export function checkWheelHubAdapter(part: Part, p: WheelHubAdapter, facts: Fact
     ]),
     ...(load === undefined ? [wheelLoadMissing()] : []),
     ...checkStudThread(p, r, facts),
-    ...checkPressedStuds(p, r, facts),
+    ...checkStudHold(p, r, facts),
     ...checkNutRoom(p, r, facts),
     ...checkNutsUnderWheel(p, r, facts),
     ...checkUnderNuts(p, r, facts),
@@ -149,6 +150,7 @@ export function checkWheelHubAdapter(part: Part, p: WheelHubAdapter, facts: Fact
       letterText(p.label ?? '', { x: 0, y: 0 }, p.labelHeight.mm).missing,
       facts,
     ),
+    ...labelIsFaced(p.label),
     ...checkPlateSize(part, facts),
   ];
   return mergeNotChecked(remediesOfGroup(underFields(findings.map(withoutStudHoles), NAMES), p.pattern2));

@@ -3,6 +3,7 @@ import { circleContour, type Point } from '../../geometry/index.js';
 import type { Feature, Part, Staged } from '../../model/index.js';
 import { holeFeature } from '../shared/holes.js';
 import { etchLabel, noRoomForLabel } from '../shared/label.js';
+import { clearOfHeads } from '../shared/machined-label.js';
 import { refuseToDraw } from '../shared/refuse.js';
 import { wheelHubAdapterAbout } from './about.js';
 import type { WheelHubAdapter } from './parameters.js';
@@ -61,7 +62,13 @@ export function drawWheelHubAdapter(p: WheelHubAdapter): Staged<Part | undefined
     ),
     ...studFeatures(r, p.studs),
   ];
-  const label = etchLabel(p.label, p.labelHeight.mm, plain, labelPlaces(p, r));
+  const label = etchLabel(
+    p.label,
+    p.labelHeight.mm,
+    plain,
+    labelPlaces(p, r),
+    clearOfHeads([r.hub, r.wheel]),
+  );
   return {
     value: {
       family: wheelHubAdapterAbout.id,

@@ -47,7 +47,12 @@ function hubItems(p: WheelHubAdapter, r: ResolvedAdapter, { format }: Facts): re
       { ...wanted, ...(boltedBy === 'thread' ? { grip, into: flange } : { grip: grip + flange }) },
       format,
     );
-    return p.hubSeat === 'cone' ? items.filter((item) => !isWasher(item)) : items;
+    // A cone sits in its countersink itself: no washer under it.
+    return p.hubSeat === 'cone'
+      ? items
+          .filter((item) => !isWasher(item))
+          .map((item) => ({ ...item, name: item.name.replace('hexagon bolt', 'bolt with 60° cone') }))
+      : items;
   }
   const size = boltLength(thread, grip);
   const grade = findGrade(p.hubGrade, thread);

@@ -139,7 +139,7 @@ export function wheelHubAdapterSteps(_part: Part, p: WheelHubAdapter, facts: Fac
         ]),
     {
       kind: 'fit',
-      says: `${studText(p, r, format)}: pull them home square, one by one; each seats all round.`,
+      says: `${studText(p, r, format)}: ${p.studs === 'pressed' ? 'pull them home square, one by one; each head seats all round' : 'screw them home with locking compound and stake or pin them from the hub’s side'}.`,
     },
     ...provingSteps('the rim', format.fine(p.runout.mm)),
   ];

@@ -15,6 +15,11 @@ const STUDS: Source = {
   where: 'knurl holds against turning, head against pulling; at least three quarters of a diameter of plate',
   certainty: 'common practice',
 };
+const SCREWED: Source = {
+  title: 'Screwed wheel studs',
+  where: 'one diameter of thread in steel, locked',
+  certainty: 'common practice',
+};
 const FULL = 1;
 const LEAST = 0.8;
 const PRESS_LENGTH = 0.75;
@@ -46,13 +51,30 @@ export function checkStudThread(p: WheelHubAdapter, r: ResolvedAdapter, facts: F
   ];
 }
 
-/** A pressed stud's hold in the plate, and its head on the hub's side. */
-export function checkPressedStuds(p: WheelHubAdapter, r: ResolvedAdapter, facts: Facts): readonly Finding[] {
-  if (p.studs !== 'pressed') return [];
+/** A stud's hold in the plate, and a pressed one's head on the hub's side. */
+export function checkStudHold(p: WheelHubAdapter, r: ResolvedAdapter, facts: Facts): readonly Finding[] {
   const { thread, holes, circle } = r.wheel.pattern;
   const first = holes[0];
   const place = first === undefined ? {} : { subject: { featureId: first.featureId }, anchor: first.at };
   const format = facts.format.length;
+  if (p.studs === 'threaded') {
+    const isShort = r.flange < FULL * thread.diameter;
+    return [
+      found({
+        ...place,
+        code: 'stud-screwed',
+        level: judge(['caution', isShort]),
+        field: 'thickness',
+        title: `Studs screwed ${format(r.flange)} deep, ${format(FULL * thread.diameter)} wanted for ${thread.name}`,
+        says: isShort
+          ? 'One diameter of thread in steel. A thicker plate, a lower spigot, or pressed studs would do.'
+          : 'Locked so that a seized nut does not screw the stud out.',
+        value: quantity(r.flange, 'mm'),
+        limit: quantity(FULL * thread.diameter, 'mm'),
+        source: SCREWED,
+      }),
+    ];
+  }
   const needed = PRESS_LENGTH * thread.diameter;
   const hold = found({
     ...place,
