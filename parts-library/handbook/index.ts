@@ -31,6 +31,15 @@ export { boltEnvelope, boltHead, countersinkDepth, socketOutside } from './heads
 export type { BoltEnvelope, BoltHead, HeadField } from './heads.js';
 export { boltLength } from './bolt-length.js';
 export type { BoltLength } from './bolt-length.js';
+export {
+  idlerForce,
+  IDLER_PITCHES_AWAY,
+  idlerRules,
+  idlerRun,
+  idlerSource,
+  IDLER_TEETH_IN_MESH,
+} from './idler.js';
+export type { IdlerQuestion, IdlerRun } from './idler.js';
 export { jointFriction, slipLoad } from './slip.js';
 export type { SlipLoad } from './slip.js';
 export { findGrade, listGrades } from './bolt-grades.js';
