@@ -24,6 +24,7 @@ const EXAMPLES: Readonly<Record<Field['kind'], string>> = {
   choice: 'one of its choices',
   text: 'a plain text',
   factor: 'a number',
+  drawing: 'a drawing as bringing in a DXF or SVG file gives it',
   group: 'an object of the parameters in that group',
 };
 

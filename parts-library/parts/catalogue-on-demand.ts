@@ -26,6 +26,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'cable-stop': async () => (await import('./cable-stop/index.js')).cableStop,
   'tensioner-arm': async () => (await import('./tensioner-arm/index.js')).tensionerArm,
   'own-outline': async () => (await import('./own-outline/index.js')).ownOutline,
+  'pedal-base': async () => (await import('./pedal-base/index.js')).pedalBase,
 };
 
 const loaded = new Map<string, Family>();

@@ -45,6 +45,7 @@ const UNITS: Readonly<Record<Field['kind'], string>> = {
   choice: 'WORD',
   text: 'TEXT',
   factor: 'NUMBER',
+  drawing: '',
   group: '',
 };
 

@@ -60,9 +60,9 @@ export const COMMON_FLAGS: readonly (Flag & { readonly value?: string; readonly 
   { name: 'help', takesValue: false, help: 'This list.' },
 ];
 
-/** Parameters that take a value of their own; a group only gathers others. */
+/** Parameters that take a value on the command line: a group only gathers others, a drawing is brought in by itself. */
 export const settable = (fields: readonly Field[]): readonly Field[] =>
-  fields.filter(({ kind }) => kind !== 'group');
+  fields.filter(({ kind }) => kind !== 'group' && kind !== 'drawing');
 
 const fieldFlags = (fields: readonly Field[]): readonly Flag[] =>
   settable(fields).map(({ path }) => ({ name: flagName(path), takesValue: true }));

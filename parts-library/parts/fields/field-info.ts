@@ -20,6 +20,7 @@ export type FieldKind =
   | 'choice'
   | 'text'
   | 'factor'
+  | 'drawing'
   | 'group';
 
 export interface Choice {

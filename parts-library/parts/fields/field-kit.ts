@@ -18,6 +18,8 @@ import {
   type Reading,
   type Unit,
 } from '../../units/index.js';
+import type { Drawing } from '../../model/index.js';
+import { drawnInput, readDrawn } from './drawing-field.js';
 import type { Choice, FieldInfo } from './field-info.js';
 import type { Entry, HoleWay, LengthsEntry, MeasureEntry, NumberEntry } from './values.js';
 
@@ -301,6 +303,18 @@ export function createFieldKit(unit: Unit) {
       }),
   );
 
+  /** A drawing that was brought in; `start` is what counts before one is. */
+  const drawing = (info: Info, start: Drawing) =>
+    annotate(
+      drawnInput
+        .transform((input, ctx): Drawing => {
+          const read = readDrawn(input);
+          return read.ok ? read.drawing : refuse(ctx, input, `${info.title}: ${read.says}`);
+        })
+        .prefault(start),
+      { ...info, kind: 'drawing', default: start.source.name, optional: false },
+    );
+
   const choice = <const C extends readonly Choice[]>(
     info: Info & { readonly choices: C; readonly default: C[number]['value'] },
   ) => {
@@ -347,6 +361,7 @@ export function createFieldKit(unit: Unit) {
     chain,
     text,
     holes,
+    drawing,
     choice,
     maybeChoice,
     group,
