@@ -165,7 +165,8 @@ export function checkTips(teeth: Teeth, facts: Facts): readonly Finding[] {
       says: isLow
         ? 'Short teeth let a worn or slack chain jump. A larger outside would do.'
         : land < kerf
-          ? 'The torch passes on both sides within one kerf: the tips melt round. They carry nothing, so it does no harm to the drive; grind the beads off, or make the outside a little smaller.'
+          ? 'The torch passes on both sides within one kerf: the tips melt round. They carry nothing, so it does no harm to the drive; file the beads off' +
+            (canMend ? ', or make the outside a little smaller.' : '.')
           : 'Broad enough to stand beside the cut.',
       value: quantity(isLow ? outside : land, 'mm'),
       limit: quantity(isLow ? diameters.isoOutside.min : kerf, 'mm'),
@@ -210,8 +211,8 @@ export function checkCaliper(p: SprocketPlate, teeth: Teeth, facts: Facts): read
       limit: quantity(limits.most, 'mm'),
       formula:
         count % 2 === 0
-          ? `${digits(2 * gap.pitchRadius)} − 2 × ${digits(gap.seat, 3)} = ${digits(caliper)}`
-          : `${digits(2 * gap.pitchRadius)} cos(90°/${count}) − 2 × ${digits(gap.seat, 3)} = ${digits(caliper)}`,
+          ? `${digits(2 * gap.seatCentre)} − 2 × ${digits(gap.seat, 3)} = ${digits(caliper)}`
+          : `${digits(2 * gap.seatCentre)} cos(90°/${count}) − 2 × ${digits(gap.seat, 3)} = ${digits(caliper)}`,
       source: weakestSource(limits.source, cut.source),
     }),
   ];

@@ -18,8 +18,8 @@ function caliperDimension({ gap, count, caliper }: Teeth, { format }: DrawContex
   const across = (Math.floor(count / 2) * 360) / count;
   // Off the upright, so that it does not run through the topmost bolt.
   const start = 90 + Math.round(count / 12) * (360 / count);
-  const from = polar(gap.pitchRadius, start);
-  const to = polar(gap.pitchRadius, start + across);
+  const from = polar(gap.seatCentre, start);
+  const to = polar(gap.seatCentre, start + across);
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const inward = (a: Point, b: Point): Point => ({
     x: a.x + ((b.x - a.x) * gap.seat) / length,
@@ -132,12 +132,14 @@ export function sprocketPlateDimensions(
   const { teeth, pattern } = sprocket;
   const { bare } = context.format;
   const half = 180 / teeth.count;
+  const tipNear = (degrees: number): number =>
+    90 + half * (2 * Math.round((degrees - 90 - half) / (2 * half)) + 1);
   const called = pattern?.pattern.holes[Math.min(1, pattern.pattern.holes.length - 1)];
   return inOrder([
     {
       id: 'teeth',
       kind: 'leader',
-      at: polar(teeth.outside / 2, 90 - half * (2 * Math.round(teeth.count / 8) + 1)),
+      at: polar(teeth.outside / 2, tipNear(45)),
       field: 'teeth',
       text: `${teeth.count} teeth for ${teeth.chain.name} chain, ${teeth.gap.form === 'ansi' ? 'ANSI B29.1' : 'ISO 606'}`,
     },
@@ -153,7 +155,7 @@ export function sprocketPlateDimensions(
     {
       id: 'seat',
       kind: 'radius',
-      centre: polar(teeth.gap.pitchRadius, 270 - (teeth.count % 2 === 0 ? 0 : half)),
+      centre: polar(teeth.gap.seatCentre, 270 - (teeth.count % 2 === 0 ? 0 : half)),
       radius: teeth.gap.seat,
       degrees: 270 - (teeth.count % 2 === 0 ? 0 : half) + 180,
       field: 'chain',
@@ -186,7 +188,7 @@ export function sprocketPlateDimensions(
     {
       id: 'thickness',
       kind: 'leader',
-      at: polar(teeth.outside / 2, -60 + half),
+      at: polar(teeth.outside / 2, tipNear(-55)),
       field: 'thickness',
       text: `t ${withinText(context, p.thickness.mm, p.thickness.plusMinus)}`,
     },

@@ -4,6 +4,7 @@ import {
   ansiToothForm,
   isoToothGap,
   pitchDiameter,
+  rootLimits,
   type Chain,
   type Source,
 } from '../../../handbook/index.js';
@@ -17,8 +18,9 @@ export interface ToothGap {
   readonly form: ToothForm;
   readonly teeth: number;
   readonly pitchRadius: number;
-  /** Radius of the roller's seat. */
+  /** Radius of the roller's seat, and how far its centre lies from the middle of the sprocket. */
   readonly seat: number;
+  readonly seatCentre: number;
   /** From the end of the seat up to where the last arc begins; each bulge belongs to the segment toward the tip. */
   readonly rises: readonly Vertex[];
   /** The arc of the tooth's shoulder, hollow side to the tooth, on which the last of `rises` lies. */
@@ -50,6 +52,7 @@ export function ansiGap({ pitch, roller }: Chain, teeth: number): ToothGap | und
     teeth,
     pitchRadius,
     seat: form.R,
+    seatCentre: pitchRadius,
     rises: [
       { ...x, bulge: Math.tan(B / 4) },
       { ...y, bulge: 0 },
@@ -61,24 +64,31 @@ export function ansiGap({ pitch, roller }: Chain, teeth: number): ToothGap | und
 }
 
 /**
- * ISO 606, inside its limits: the greatest seat radius, since the torch leaves a rough seat, and the middle of seating
- * angle and flank radius.
+ * ISO 606, inside its limits: the greatest seat radius, since the torch leaves a rough seat, its bottom in the middle of
+ * the root diameter's tolerance, and the middle of seating angle and flank radius.
+ *
+ * @returns undefined when there are too few teeth for a sprocket
  */
-export function isoGap({ pitch, roller }: Chain, teeth: number): ToothGap {
+export function isoGap(chain: Chain, teeth: number): ToothGap | undefined {
+  const { pitch, roller } = chain;
+  const root = rootLimits(chain, teeth, 'iso');
+  if (root === undefined) return undefined;
   const limits = isoToothGap({ pitch, roller, teeth });
   const seat = limits.ri.max;
   const flank = (limits.re.min + limits.re.max) / 2;
   const half = ((limits.alpha.min + limits.alpha.max) / 4) * RADIANS;
   const pitchRadius = pitchDiameter(pitch, teeth) / 2;
+  const seatCentre = pitchRadius - roller / 2 - (root.most - root.least) / 4 + seat;
   const along = (distance: number): Point => ({
     x: distance * Math.sin(half),
-    y: pitchRadius - distance * Math.cos(half),
+    y: seatCentre - distance * Math.cos(half),
   });
   return {
     form: 'iso',
     teeth,
     pitchRadius,
     seat,
+    seatCentre,
     rises: [{ ...along(seat), bulge: 0 }],
     shoulder: { centre: along(seat + flank), radius: flank },
     source: limits.source,
@@ -134,14 +144,14 @@ export function leastOutside({ rises }: ToothGap): number {
  * Bottom diameter, and what a caliper reads over two gaps as they are drawn: from bottom to bottom on even teeth, on
  * odd ones from one bottom to the next but opposite.
  */
-export function bottomsOf({ pitchRadius, seat, teeth }: ToothGap): {
+export function bottomsOf({ seatCentre, seat, teeth }: ToothGap): {
   readonly root: number;
   readonly caliper: number;
 } {
-  const root = 2 * (pitchRadius - seat);
+  const root = 2 * (seatCentre - seat);
   return {
     root,
-    caliper: teeth % 2 === 0 ? root : 2 * (pitchRadius * Math.cos(Math.PI / 2 / teeth) - seat),
+    caliper: teeth % 2 === 0 ? root : 2 * (seatCentre * Math.cos(Math.PI / 2 / teeth) - seat),
   };
 }
 
@@ -162,7 +172,7 @@ export function toothSector(gap: ToothGap, outside: number): readonly Vertex[] {
   const down = rises.toReversed();
   const [seatEnd = tip] = rises;
   // Round the roller clockwise, from one end of the seat to the other.
-  const seatSweep = Math.PI - 2 * Math.atan2(gap.pitchRadius - seatEnd.y, seatEnd.x);
+  const seatSweep = Math.PI - 2 * Math.atan2(gap.seatCentre - seatEnd.y, seatEnd.x);
   const tipSweep = 2 * (Math.PI / teeth - Math.atan2(tip.x, tip.y));
   const zero = (bulge: number): number => (bulge === 0 ? 0 : -bulge);
   return [
