@@ -28,6 +28,7 @@ const EVEN_BAR = {
   fit: 0.2,
   bossEdge: 11.9,
   headHeight: 40,
+  stopRadius: 75,
 } as const;
 
 /** The handbook's worked arm: 2000 N at 250 mm, rod at 50, 40 × 10 of A36 with a 10 mm hole. */
@@ -250,6 +251,17 @@ describe('movement', () => {
     expect(texts[0]).toContain('tip at 75, 20 from the pivot, along -90°');
     // (75, −20) turned 30° clockwise: (75 cos 30 − 20 sin 30, −75 sin 30 − 20 cos 30), worked by hand.
     expect(texts[1]).toContain('tip at 54.95, -54.82');
+  });
+
+  test('a cable that leaves beside the rest stop wants a screw and a pin of room: 8 + 8', () => {
+    // A bar of even height, the cable square to it at 70, the screw at 75: 5 apart, worked by hand.
+    const close = { ...EVEN_BAR, use: 'throttle', anchorAlong: 70, anchorOff: 400, linkRadius: 70 } as const;
+    const rest = pedal(close).findings.find(
+      ({ code, title }) => code === 'stop-room' && title.includes('rest'),
+    );
+    expect(rest).toMatchObject({ level: 'caution', field: 'stopRadius', limit: { amount: 16 } });
+    expect(rest?.value?.amount).toBeCloseTo(5, 6);
+    expect(finding({}, 'stop-room')?.level).toBe('pass');
   });
 
   test('return springs: two on a throttle, each in its own hole', () => {

@@ -3,11 +3,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { containsContour, findFaults } from '../../parts-library/geometry/index.js';
 import { runPart, startingShop } from '../../parts-library/job/index.js';
+import { findFamily } from '../../parts-library/parts/index.js';
 import { isCut, isOpening, outlineOf } from '../../parts-library/model/index.js';
 
 const runs = process.env['FISHPLATE_LONG'] === '1' ? 2000 : 60;
 const tenths = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
 const run = (parameters: unknown) => runPart({ family: 'pedal-arm', parameters, unit: 'mm' }, startingShop);
+
+const fields = [...(findFamily('pedal-arm')?.fields.map(({ path }) => path) ?? []), 'process'];
 
 const pedals = fc.record(
   {
@@ -62,6 +65,7 @@ describe('random pedal arms', () => {
         for (const { says, title, formula = '' } of findings) {
           expect(`${title} ${says} ${formula}`).not.toMatch(/NaN|undefined|Infinity/);
         }
+        for (const { field = 'process' } of findings) expect(fields).toContain(field);
         if (value === undefined) {
           expect(findings.some(({ level, field }) => level === 'stop' && field !== undefined)).toBe(true);
           return;

@@ -14,6 +14,7 @@ import { isMark, type Finding, type Part } from '../../model/index.js';
 import { checkBends } from './check-bends.js';
 import { checkMotion } from './check-motion.js';
 import { checkPivot } from './check-pivot.js';
+import { checkStopRoom } from './check-room.js';
 import { checkStrength } from './check-strength.js';
 import { layoutOf, springsOf, type Layout } from './layout.js';
 import { motionOf } from './motion.js';
@@ -133,6 +134,7 @@ export function checkPedalArm(part: Part, p: PedalArm, facts: Facts): readonly F
   return [
     ...checkPedalUse(p),
     ...checkMotion(p, motion, facts),
+    ...checkStopRoom(p, motion, facts),
     ...checkSprings(p, layout),
     ...checkStrength(part, p, layout, motion, material.row, facts),
     ...checkPivot(p, layout, loads, material.row, facts),

@@ -68,7 +68,7 @@ export interface Layout {
 }
 
 /** Radius of the first pin hole where none is given, mm. */
-const LINK_RADIUS = { brake: 44, throttle: 70, clutch: 55 } as const;
+const LINK_RADIUS = { brake: 44, throttle: 52, clutch: 50 } as const;
 const SPRINGS = { brake: 1, throttle: 2, clutch: 1 } as const;
 
 /** A horn's root is a little smaller than the boss it grows out of, so that their edges cross. */

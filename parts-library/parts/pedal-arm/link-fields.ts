@@ -15,7 +15,7 @@ export function linkFields(f: FieldKit) {
     }),
     linkRadius: f.length.maybe({
       title: 'Pin hole from the pivot',
-      help: 'From the pivot to the hole of the rod or cable. Left out: 44 mm on a brake, 70 on a throttle, 55 on a clutch.',
+      help: 'From the pivot to the hole of the rod or cable. Left out: 44 mm on a brake, 52 on a throttle, 50 on a clutch.',
       measuring: 'Caliper between the nearest edges of both holes, plus half of each.',
       group,
       min: 15,

@@ -42,8 +42,8 @@ export function stopFields(f: FieldKit) {
       group,
       min: 15,
       max: 400,
-      usual: [60, 85],
-      default: '75 mm',
+      usual: [75, 92],
+      default: '88 mm',
     }),
     stopAngle: f.angle.given({
       title: 'Tab angle',
