@@ -23,6 +23,8 @@ import { couponFitAbout } from './coupon-fit/about.js';
 import { cableStopAbout } from './cable-stop/about.js';
 import { tensionerArmAbout } from './tensioner-arm/about.js';
 import { ownOutlineAbout } from './own-outline/about.js';
+import { pedalBaseAbout } from './pedal-base/about.js';
+import { slotTabJointAbout } from './slot-tab-joint/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -48,6 +50,8 @@ const ABOUTS: readonly About[] = [
   cableStopAbout,
   tensionerArmAbout,
   ownOutlineAbout,
+  pedalBaseAbout,
+  slotTabJointAbout,
 ];
 
 /** What is said of every family, whether it is loaded or not. */

@@ -27,6 +27,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'tensioner-arm': async () => (await import('./tensioner-arm/index.js')).tensionerArm,
   'own-outline': async () => (await import('./own-outline/index.js')).ownOutline,
   'pedal-base': async () => (await import('./pedal-base/index.js')).pedalBase,
+  'slot-tab-joint': async () => (await import('./slot-tab-joint/index.js')).slotTabJoint,
 };
 
 const loaded = new Map<string, Family>();

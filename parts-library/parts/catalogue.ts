@@ -24,6 +24,8 @@ import { couponFit } from './coupon-fit/index.js';
 import { cableStop } from './cable-stop/index.js';
 import { tensionerArm } from './tensioner-arm/index.js';
 import { ownOutline } from './own-outline/index.js';
+import { pedalBase } from './pedal-base/index.js';
+import { slotTabJoint } from './slot-tab-joint/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -50,6 +52,8 @@ const FAMILIES: readonly Family[] = [
   cableStop,
   tensionerArm,
   ownOutline,
+  pedalBase,
+  slotTabJoint,
 ];
 
 /** Every family that is loaded, in the order in which a list shows them. */
