@@ -33,6 +33,7 @@ const sprockets = fc.record(
     bolted: fc.constantFrom('yes', 'no'),
     middle: fc.constantFrom('bore', 'bored', 'keyed', 'hub', 'none'),
     hub: tenths(10, 70),
+    shaft: tenths(8, 40),
     lightening: fc.constantFrom('none', 'windows', 'holes'),
     openings: fc.integer({ min: 3, max: 12 }),
     spoke: tenths(6, 30),

@@ -27,7 +27,7 @@ const openings = (parameters: Parameters, id: string) =>
     .filter((one) => one.id.startsWith(id));
 
 /** A drive sprocket on a keyed motor shaft, without bolts. */
-const MOTOR = { bolted: 'no', middle: 'keyed', bore: 20, lightening: 'none' } as const;
+const MOTOR = { bolted: 'no', middle: 'keyed', shaft: 20, lightening: 'none' } as const;
 
 describe('outline', () => {
   // Published formula sheet: 41 on 60 teeth, outside 9.8406 in.
@@ -38,7 +38,7 @@ describe('outline', () => {
 
   test('an ISO outside is the least of ISO 606: 84.358 mm for 08B on 20 teeth', () => {
     // da_min = d + p (1 − 1.6/z) − d1, published; worked apart from this code.
-    const { derived = [] } = sprocket({ ...MOTOR, chain: '08B', teeth: 20, thickness: 7 }).value ?? raise();
+    const { derived } = sprocket({ ...MOTOR, chain: '08B', teeth: 20, thickness: 7 }).value ?? raise();
     expect(derived.find(({ id }) => id === 'pitch-diameter')?.text).toMatch(/outside ⌀84.36 mm/);
   });
 
@@ -110,7 +110,7 @@ describe('what the torch can do', () => {
     [3.6, 'stop', -0.103],
   ])('25 chain with a kerf of %d: %s', (kerf, level, path) => {
     const found = finding(
-      { ...MOTOR, chain: '25', teeth: 30, thickness: 2.5, bore: 10 },
+      { ...MOTOR, chain: '25', teeth: 30, thickness: 2.5, shaft: 10 },
       'seat-radius',
       kerf,
     );
@@ -180,7 +180,7 @@ describe('chain', () => {
     ['40 lbf·ft', 593, 'caution'],
     ['60 lbf·ft', 890, 'stop'],
   ])('41 on ten teeth at %s: %d lbf, %s', (torque, pounds, level) => {
-    const found = finding({ ...MOTOR, teeth: 10, bore: 12, torque }, 'chain-pull');
+    const found = finding({ ...MOTOR, teeth: 10, shaft: 12, torque }, 'chain-pull');
     expect(found.level).toBe(level);
     expect(Math.abs((found.value?.amount ?? 0) / 4.4482216 - pounds)).toBeLessThan(1);
   });
@@ -277,7 +277,10 @@ describe('bolts, hub and chain beside each other', () => {
 
   // DIN 6885-1 (published): bore 25, key 8 wide, hub depth 3.3, so its floor lies 28.3 from the far side.
   test('a keyed bore of 25 has a keyway 8 wide to 28.3', () => {
-    const [bore = raise()] = openings({ ...MOTOR, chain: '40', teeth: 30, thickness: 7, bore: 25 }, 'centre');
+    const [bore = raise()] = openings(
+      { ...MOTOR, chain: '40', teeth: 30, thickness: 7, shaft: 25 },
+      'centre',
+    );
     const { minY, maxY } = boundsOf(bore.contour);
     expect(maxY - minY).toBeCloseTo(28.3, 9);
     expect(bore.contour.filter(({ y }) => y > 15).map(({ x }) => x)).toEqual([-4, 4]);
@@ -346,7 +349,7 @@ describe('what cannot be drawn names its field', () => {
     ['windows into the gaps', { windowOuter: 236 }, 'windowOuter', /cut into the gaps/],
     ['spokes that run together', { windowInner: 80, windowOuter: 200, spoke: 60 }, 'spoke', /run together/],
     ['corners larger than the window', { windowCorner: 40 }, 'windowCorner', /do not fit/],
-    ['a keyed bore that no key is made for', { middle: 'keyed', bore: 70 }, 'bore', /key for a shaft/],
+    ['a shaft that no key is made for', { middle: 'keyed', shaft: 65 }, 'shaft', /key for a shaft/],
     [
       'a bore smaller than what is left in it',
       { middle: 'bored', bore: 8, machiningAllowance: 10 },

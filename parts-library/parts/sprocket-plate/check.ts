@@ -36,7 +36,7 @@ import { underFields } from '../shared/bolted.js';
 import { checkChainOnHand, checkWrap } from '../shared/sprocket/check-chain.js';
 import { checkFewTeeth, checkWear } from './check-service.js';
 import { checkCaliper, checkSeatRadius, checkTips, checkToothThickness } from './check-teeth.js';
-import { weldLegOf } from './middle.js';
+import { middleField, weldLegOf } from './middle.js';
 import type { SprocketPlate } from './parameters.js';
 import { resolveSprocket, type Sprocket } from './resolve.js';
 import { withoutTeeth, type Teeth } from './teeth.js';
@@ -55,9 +55,11 @@ function pullOf(p: SprocketPlate, { chain }: Teeth): PullInput {
   };
 }
 
-const fieldOfHole = ({ id }: CutFeature): { readonly field: string } => ({
-  field: id === 'centre' ? 'bore' : id.startsWith('lightening') ? 'holeSize' : 'holes',
-});
+const fieldOfHole =
+  (p: SprocketPlate) =>
+  ({ id }: CutFeature): { readonly field: string } => ({
+    field: id === 'centre' ? middleField(p) : id.startsWith('lightening') ? 'holeSize' : 'holes',
+  });
 
 function checkMiddle(
   p: SprocketPlate,
@@ -76,7 +78,7 @@ function checkMiddle(
   if (p.middle === 'keyed') {
     const system = p.key;
     return [
-      ...fit,
+      ...underFields(fit, { bore: 'shaft' }),
       ...checkKeyway(
         { bore: finished, system, thickness, material, newtonMetres: pull?.newtonMetres },
         facts,
@@ -202,7 +204,7 @@ export function checkSprocketPlate(part: Part, p: SprocketPlate, facts: Facts): 
       ...checkChainOnHand(p, facts),
       ...checkWrap(p, teeth.chain, facts),
       ...checkChainPull(pullOf(p, teeth), facts),
-      ...checkSmallHoles(part, facts, fieldOfHole),
+      ...checkSmallHoles(part, facts, fieldOfHole(p)),
       ...checkWebs(disc, facts),
       ...checkBolts(disc, p, sprocket, material.row, facts),
       ...checkMiddle(p, sprocket, material.row, facts),

@@ -5,6 +5,7 @@ import type { Derived, Part } from '../../model/index.js';
 import type { DrawContext } from '../family.js';
 import { patternDerived } from '../shared/pattern-derived.js';
 import { driveOf } from '../shared/sprocket/check-chain.js';
+import { middleField } from './middle.js';
 import type { SprocketPlate } from './parameters.js';
 import { resolveSprocket } from './resolve.js';
 import type { Teeth } from './teeth.js';
@@ -73,7 +74,7 @@ export function sprocketPlateDerived(
       : [
           {
             id: 'middle',
-            field: p.middle === 'hub' ? 'hub' : 'bore',
+            field: middleField(p),
             title: 'middle',
             value: { amount: middle.centre.finished, unit: 'mm' as const },
             text: `⌀${length(middle.centre.finished)} finished${middle.centre.drawn === middle.centre.finished ? '' : `, cut ⌀${length(middle.centre.drawn)}`}`,

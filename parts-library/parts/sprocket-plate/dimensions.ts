@@ -4,6 +4,7 @@ import type { Dimension, Part } from '../../model/index.js';
 import type { DrawContext } from '../family.js';
 import { inOrder, type DimensionSpec } from '../shared/in-order.js';
 import { circleDimensions, patternCallOut, withinText } from '../shared/pattern-dimensions.js';
+import { middleField } from './middle.js';
 import type { SprocketPlate } from './parameters.js';
 import { resolveSprocket, type Sprocket } from './resolve.js';
 import type { Teeth } from './teeth.js';
@@ -54,7 +55,7 @@ function middleDimension(
     centre: { x: 0, y: 0 },
     radius: drawn / 2,
     ...(p.middle === 'keyed' ? { degrees: 225 } : {}),
-    field: p.middle === 'hub' ? 'hub' : 'bore',
+    field: middleField(p),
     text: texts[way] ?? (p.middle === 'keyed' ? `${size}, keyed` : size),
   };
 }

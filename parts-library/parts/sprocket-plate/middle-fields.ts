@@ -19,13 +19,13 @@ export function middleFields(f: FieldKit) {
     }),
     bore: f.length.given({
       title: 'Bore',
-      help: 'Finished bore: over the pilot, or over the hub and its weld with the room they need, or the shaft of a keyed bore.',
+      help: 'Finished bore: over the pilot, or over the hub and its weld with the room they need.',
       measuring: 'What has to pass: measure it in two directions, and add the room it needs.',
       group,
       min: 5,
       max: 800,
       default: '70 mm',
-      appliesWhen: { field: 'middle', values: ['bore', 'bored', 'keyed'] },
+      appliesWhen: { field: 'middle', values: ['bore', 'bored'] },
     }),
     machiningAllowance: f.length.given({
       title: 'Left for boring',
@@ -35,6 +35,16 @@ export function middleFields(f: FieldKit) {
       max: 10,
       default: '3 mm',
       appliesWhen: { field: 'middle', values: ['bored'] },
+    }),
+    shaft: f.length.given({
+      title: 'Shaft',
+      help: 'Diameter of the keyed shaft; the bore is as large.',
+      measuring: 'Micrometer or caliper over the shaft beside its key, two directions.',
+      group,
+      min: 6,
+      max: 70,
+      default: '25 mm',
+      appliesWhen: { field: 'middle', values: ['keyed'] },
     }),
     key: f.choice({
       title: 'Key',

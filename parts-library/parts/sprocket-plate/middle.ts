@@ -12,16 +12,18 @@ export interface Middle {
 }
 
 /** What the shared centre calls a field, and what it is called here. */
-const FIELDS: Readonly<Record<string, string>> = { keyway: 'bore' };
+const FIELDS: Readonly<Record<string, string>> = { keyway: 'shaft' };
 
 function wanted(p: SprocketPlate): WantedCentre {
   const { grind, machiningAllowance } = p;
-  const rest = { grind, machiningAllowance, keyway: p.middle === 'keyed' ? p.key : 'none' } as const;
+  const rest = { grind, machiningAllowance, keyway: 'none' } as const;
   switch (p.middle) {
     case 'hub':
       return { ...rest, centre: 'slip-to-weld', hub: p.hub, fit: p.fit };
     case 'bored':
       return { ...rest, centre: 'bore-after', bore: p.bore };
+    case 'keyed':
+      return { ...rest, centre: 'plain', bore: p.shaft, keyway: p.key };
     case 'none':
       return { ...rest, centre: 'none' };
     default:
@@ -50,3 +52,8 @@ export function middleReach(p: SprocketPlate, middle: Middle | undefined, unit: 
   const { hub, finished, welded } = middle.centre;
   return hub !== undefined && welded ? hub.diameter / 2 + weldLegOf(p, unit) : finished / 2;
 }
+
+const MIDDLE_FIELDS = { bore: 'bore', bored: 'bore', keyed: 'shaft', hub: 'hub', none: 'middle' } as const;
+
+/** The parameter that sets the size of the middle. */
+export const middleField = (p: SprocketPlate): string => MIDDLE_FIELDS[p.middle];
