@@ -2,6 +2,7 @@
 import type { Kit } from '../../parts-library/kits/index.js';
 import type { Family, Field } from '../../parts-library/parts/index.js';
 import { flagName } from './flags.js';
+import { READING_FLAGS } from './import-flags.js';
 import { entry, paragraph } from './layout.js';
 import { COMMON_FLAGS, DRIVE_FLAGS, KIT_FLAGS, settable } from './part-flags.js';
 
@@ -10,6 +11,7 @@ export const HELP = `fishplate: measured parts in, flat plate parts out
   fishplate part FAMILY [parameters] --out DIR   draw, check and write the files of one part
   fishplate part FAMILY --help                   its parameters, and how to measure them
   fishplate parts [--json]                       the part families
+  fishplate import FILE [reading] --out DIR      a part from your own DXF or SVG drawing
   fishplate kit KIT [numbers] --out DIR          the same for several parts from one set of numbers
   fishplate kits [--json]                        the kits
   fishplate drive [numbers] [--json]             chain, speed, pull, other sprockets, the hill
@@ -155,3 +157,20 @@ export const kitsText = (kits: readonly Kit[]): string =>
 export const familiesText = (families: readonly Family[]): string =>
   families.map(({ id, summary }) => entry(id, summary, 20)).join('') +
   '\nTheir parameters: fishplate part FAMILY --help\n';
+
+/** How a drawing is read; the part's own flags are in its family's help. */
+export function importHelp(): string {
+  const reading = READING_FLAGS.map(({ name, value, help }) => entry(`--${name} ${value}`, help, COLUMN));
+  return [
+    'fishplate import FILE [reading] [parameters] [--out DIR] [--json]\n\n',
+    paragraph(
+      'Brings in a DXF or SVG drawing ("-" reads standard input) and makes a part of it: contours closed and nested, curves as true arcs, layers as what is done along them. What was mended, assumed or left out is told.',
+      0,
+    ),
+    `\nReading\n${reading.join('')}\n`,
+    paragraph(
+      'Besides, every flag of "fishplate part own-outline --help" but --params and --name, for example --thickness, --material, --kerf, --out.',
+      0,
+    ),
+  ].join('');
+}

@@ -53,10 +53,13 @@ export async function partCommand(args: readonly string[]): Promise<Outcome> {
   });
 }
 
-interface Finish {
+/** How the answer is given. */
+export interface Finish {
   readonly json: boolean;
   readonly out: string | undefined;
   readonly despiteFindings: boolean;
+  /** Said before the report, and as JSON beside it: what was read before the part was drawn. */
+  readonly before?: { readonly text: string; readonly json: object };
 }
 
 /** Cut files of an earlier run under the same name: they would be taken for this part's. */
@@ -78,10 +81,10 @@ async function templateOf(run: PartRun, { template, request }: AskedPart): Promi
 }
 
 /** Writes what may be written, and says what came of it. */
-async function finish(
+export async function finish(
   run: PartRun,
   asked: AskedPart,
-  { json, out, despiteFindings }: Finish,
+  { json, out, despiteFindings, before }: Finish,
 ): Promise<Outcome> {
   const summary = summarise(run);
   const { name } = asked.request;
@@ -119,6 +122,7 @@ async function finish(
       code,
       out: asJson({
         ...(message === undefined ? {} : { error: { exitCode: code, code: 'stop-finding', message } }),
+        ...before?.json,
         ...(summary ?? { findings: run.findings }),
         files: written,
       }),
@@ -131,5 +135,9 @@ async function finish(
       : message === undefined
         ? '\nNo files were asked for; add --out DIR to write them.\n'
         : '';
-  return { code, out: report + tail, ...(message === undefined ? {} : { err: `fishplate: ${message}\n` }) };
+  return {
+    code,
+    out: `${before?.text ?? ''}${report}${tail}`,
+    ...(message === undefined ? {} : { err: `fishplate: ${message}\n` }),
+  };
 }

@@ -5,11 +5,12 @@ import { version } from '../version.js';
 import { driveCommand } from './drive-command.js';
 import { nearestOf } from './flags.js';
 import { familiesText, HELP, kitsText } from './help.js';
+import { importCommand } from './import-command.js';
 import { kitCommand } from './kit-command.js';
 import { asJson, badInput, failed, type Outcome } from './outcome.js';
 import { partCommand } from './part-command.js';
 
-const COMMANDS = ['part', 'parts', 'kit', 'kits', 'drive', 'serve'];
+const COMMANDS = ['part', 'parts', 'import', 'kit', 'kits', 'drive', 'serve'];
 
 /** What is wrong with arguments of a command that only takes --json; undefined when nothing is. */
 function strayArguments(args: readonly string[]): Outcome | undefined {
@@ -45,6 +46,7 @@ async function dispatch(command: string | undefined, args: readonly string[]): P
   if (command === '--version') return { code: 0, out: `fishplate ${version()}\n` };
   if (command === 'part') return partCommand(args);
   if (command === 'parts') return partsCommand(args);
+  if (command === 'import') return importCommand(args);
   if (command === 'kit') return kitCommand(args);
   if (command === 'kits') return kitsCommand(args);
   if (command === 'drive') return driveCommand(args);

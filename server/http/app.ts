@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import express, { Router, type Express, type RequestHandler } from 'express';
 import type { ComputedWith } from '../../parts-library/job/index.js';
 import type { Store } from '../store/index.js';
+import { drawingRoutes } from './drawings.js';
 import { driveRoutes } from './drive.js';
 import { jsonOnly, loopbackOnly, securityHeaders } from './guards.js';
 import { jobRoutes } from './jobs.js';
@@ -41,6 +42,7 @@ export function createApp({ store, version, page, report }: AppOptions): Express
   api.use('/parts', partRoutes(store.shop));
   api.use('/kits', kitRoutes(store.shop));
   api.use('/drive', driveRoutes());
+  api.use('/drawings', drawingRoutes());
   api.use('/jobs', jobRoutes({ jobs: store.jobs, shop: store.shop, computedWith }));
   api.use('/shop', shopRoutes(store.shop));
   api.use(answerNotFound);

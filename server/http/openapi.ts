@@ -5,6 +5,7 @@ import { changeSchema, jobSchema, shopSchema } from '../../parts-library/job/ind
 import { listKits, type Kit } from '../../parts-library/kits/index.js';
 import { driveReader } from '../../parts-library/drive/index.js';
 import { listFamilies, type Family } from '../../parts-library/parts/index.js';
+import { drawingAnswerSchema, drawingRequestSchema } from './drawing-schemas.js';
 import {
   driveRequestSchema,
   driveSummarySchema,
@@ -103,6 +104,23 @@ function familyPaths(family: Family): ZodOpenApiPathsObject {
     },
   };
 }
+
+const drawingPaths: ZodOpenApiPathsObject = {
+  '/api/drawings': {
+    post: {
+      operationId: 'drawing',
+      summary: 'Reads a DXF or SVG drawing into the row of a part.',
+      requestBody: json(drawingRequestSchema),
+      responses: {
+        '200': answer('The row, and what was mended, assumed and left out.', drawingAnswerSchema),
+        '413': problem('The file is larger than a body may be.'),
+        '422': problem(
+          'The drawing cannot be read; `errors` names the option that would help, such as `unit`.',
+        ),
+      },
+    },
+  },
+};
 
 /** The drive's body, so that its parameters are described by name. */
 function drivePaths(): ZodOpenApiPathsObject {
@@ -333,6 +351,7 @@ export function describeInterface(version: string): object {
       ...Object.assign({}, ...listKits().map(kitPaths)),
       ...jobPaths,
       ...drivePaths(),
+      ...drawingPaths,
       '/api/shop': {
         get: {
           summary: 'Chart, machine record, tools, rack.',

@@ -47,7 +47,7 @@ export const kitFilesRequestSchema = z.strictObject({
 
 const range = z.object({ low: z.number(), high: z.number() });
 
-const findingSchema = z.looseObject({
+export const findingSchema = z.looseObject({
   code: z.string(),
   level: z.enum(['stop', 'caution', 'note', 'pass']),
   stage: z.string(),
