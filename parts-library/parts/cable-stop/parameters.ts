@@ -155,7 +155,7 @@ export function cableStopParameters(f: FieldKit) {
     ...earFields(f),
     ...foot,
     boltedTo: bolted,
-    ...weldEdgeFields(f, '30 mm', '2.5 mm'),
+    ...weldEdgeFields(f, '30 mm', '2.5 mm', [52, 80]),
     use: useField(f),
     pull: f.force.maybe({
       title: 'Cable pull',

@@ -62,6 +62,7 @@ function shapeFields(f: FieldKit) {
       group,
       min: 0,
       max: 500,
+      usual: [0, 8],
       default: '0 mm',
     }),
     hole: f.length.maybe({
@@ -70,6 +71,7 @@ function shapeFields(f: FieldKit) {
       group,
       min: 3,
       max: 1000,
+      usual: [12, 20],
     }),
   };
 }
@@ -130,6 +132,7 @@ function edgeFields(f: FieldKit) {
       group,
       min: 5,
       max: 1000,
+      usual: [110, 160],
       default: '40 mm',
     });
   return {
@@ -163,6 +166,7 @@ export function gussetParameters(f: FieldKit) {
       group: 'Load',
       min: 1,
       max: 1e7,
+      usual: [500, 8000],
     }),
     ...plateFields(f),
   });

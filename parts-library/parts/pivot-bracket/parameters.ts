@@ -121,7 +121,7 @@ function earFields(f: FieldKit) {
       group,
       min: 10,
       max: 1000,
-      usual: [70, 120],
+      usual: [70, 90],
       default: '80 mm',
     }),
     lean: f.length.given({
@@ -163,7 +163,7 @@ export function pivotBracketParameters(f: FieldKit) {
     ...pivotFields(f),
     ...earFields(f),
     ...footFields(f, FOOT),
-    ...weldEdgeFields(f, '40 mm', '3 mm'),
+    ...weldEdgeFields(f, '40 mm', '3 mm', [95, 140]),
     ...pullFields(f),
     ...plateFields(f),
   });

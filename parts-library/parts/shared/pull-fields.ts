@@ -33,6 +33,7 @@ export function pullFields(f: FieldKit) {
       group,
       min: 1,
       max: 1e7,
+      usual: [500, 8000],
     }),
     pullAngle: f.angle.given({
       title: 'Pull direction',

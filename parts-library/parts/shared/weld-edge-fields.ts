@@ -3,8 +3,17 @@ import { leastFilletLeg } from '../../handbook/index.js';
 import type { Unit } from '../../units/index.js';
 import type { Entry, FieldKit } from '../fields/index.js';
 
-/** Tube under the edge and the fillets along it. `tube` and `wall` are the usual tube of the frame. */
-export function weldEdgeFields(f: FieldKit, tube: string, wall: string) {
+/**
+ * Tube under the edge and the fillets along it.
+ * @param tube outside of the frame's tube, and `wall` its wall, before anything is typed
+ * @param round tubes that an edge of this family is usually coped to, mm
+ */
+export function weldEdgeFields(
+  f: FieldKit,
+  tube: string,
+  wall: string,
+  round: readonly [from: number, to: number],
+) {
   const group = 'Weld edge';
   return {
     edge: f.choice({
@@ -25,6 +34,7 @@ export function weldEdgeFields(f: FieldKit, tube: string, wall: string) {
       group,
       min: 5,
       max: 600,
+      usual: round,
       default: tube,
     }),
     wall: f.length.given({
@@ -34,6 +44,7 @@ export function weldEdgeFields(f: FieldKit, tube: string, wall: string) {
       group,
       min: 0.8,
       max: 40,
+      usual: [2, 6],
       default: wall,
     }),
     ...filletFields(f, group),
@@ -50,6 +61,7 @@ export function filletFields(f: FieldKit, group: string) {
       group,
       min: 1,
       max: 30,
+      usual: [3, 6],
     }),
     weldSides: f.choice({
       title: 'Welded',

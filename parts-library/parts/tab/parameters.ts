@@ -26,6 +26,7 @@ function earFields(f: FieldKit) {
       group,
       min: 2,
       max: 300,
+      usual: [16, 22],
     }),
     base: f.length.given({
       title: 'Weld edge',
@@ -42,6 +43,7 @@ function earFields(f: FieldKit) {
       group,
       min: -500,
       max: 500,
+      usual: [-10, 10],
       default: '0 mm',
     }),
   };
@@ -85,7 +87,7 @@ function pairFields(f: FieldKit) {
 export function tabParameters(f: FieldKit) {
   return z.strictObject({
     ...earFields(f),
-    ...weldEdgeFields(f, '40 mm', '3 mm'),
+    ...weldEdgeFields(f, '40 mm', '3 mm', [65, 90]),
     ...pairFields(f),
     ...pullFields(f),
     ...plateFields(f),

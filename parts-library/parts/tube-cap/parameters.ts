@@ -57,6 +57,7 @@ function tubeFields(f: FieldKit) {
       group,
       min: 0,
       max: 100,
+      usual: [4, 9],
       appliesWhen: { field: 'section', values: ['square', 'rectangular'] },
     }),
   };
@@ -82,6 +83,7 @@ function capFields(f: FieldKit) {
       group,
       min: -40,
       max: 200,
+      usual: [-2.5, 6],
       default: '-2 mm',
       appliesWhen: { field: 'kind', values: ['cap'] },
     }),
@@ -227,6 +229,7 @@ export function tubeCapParameters(f: FieldKit) {
       group: 'Load',
       min: 1,
       max: 1e7,
+      usual: [500, 8000],
       appliesWhen: BASE,
     }),
     overturning: f.torque.maybe({
@@ -235,6 +238,7 @@ export function tubeCapParameters(f: FieldKit) {
       group: 'Load',
       min: 1,
       max: 1e6,
+      usual: [50, 600],
       appliesWhen: BASE,
     }),
     ...plateFields(f),
