@@ -1,5 +1,6 @@
 // The page: the rail of sheets, and the print on its sheet.
 import { useEffect } from 'preact/hooks';
+import { DriveOnDemand } from './drive/drive-on-demand.js';
 import { DrawingArea } from './drawing/drawing-area.js';
 import { PlainList } from './list/plain-list.js';
 import { Notes } from './notes/notes.js';
@@ -30,7 +31,7 @@ function useKeys(bench: Bench): void {
 
 /** The window is called what is on the sheet. */
 function useTitle(bench: Bench): void {
-  const name = bench.row.value?.name;
+  const name = bench.beside.value === 'drive' ? 'Drive numbers' : bench.row.value?.name;
   const job = bench.edits.job.value.name;
   useEffect(() => {
     document.title = name === undefined ? job : `${name}, ${job}`;
@@ -55,14 +56,16 @@ export function App({ bench }: { readonly bench: Bench }) {
   useKeys(bench);
   useTitle(bench);
   const row = bench.row.value;
+  const drive = bench.beside.value === 'drive';
+  const label = drive ? 'Drive numbers' : row === undefined ? 'Empty job' : `Print of ${row.name}`;
   return (
     <BenchContext.Provider value={bench}>
       <div class="bench">
         <Rail />
-        <main class="sheet" aria-label={row === undefined ? 'Empty job' : `Print of ${row.name}`}>
+        <main class="sheet" aria-label={label}>
           <Zones />
           <Conflict />
-          {row === undefined ? <Empty /> : <Print key={row.id} />}
+          {drive ? <DriveOnDemand /> : row === undefined ? <Empty /> : <Print key={row.id} />}
         </main>
       </div>
     </BenchContext.Provider>

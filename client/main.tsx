@@ -7,7 +7,7 @@ import { FirstJob } from './sheet/first-job.js';
 import { loadJob, loadLastJob, loadShop, makeDemoJob, makeJob, putJob, type Loaded } from './state/api.js';
 import { createBench } from './state/bench.js';
 import { renderInNextFrame } from './state/next-frame.js';
-import { followRoute, writeRoute } from './state/route.js';
+import { followRoute, writeDriveRoute, writeRoute } from './state/route.js';
 
 options.debounceRendering = renderInNextFrame;
 
@@ -46,7 +46,8 @@ async function open(loaded: Loaded, shop: ShopFacts): Promise<void> {
   const { job, tag } = loaded;
   await loadFamilies(job.rows.map(({ family }) => family));
   if (!job.rows.some(({ id }) => id === route.value.rowId) || route.value.jobId !== job.id) {
-    window.history.replaceState(null, '', writeRoute(job.id, job.rows[0]?.id));
+    const write = route.value.beside === 'drive' ? writeDriveRoute : writeRoute;
+    window.history.replaceState(null, '', write(job.id, job.rows[0]?.id));
     window.dispatchEvent(new HashChangeEvent('hashchange'));
   }
   const bench = createBench({ job, tag, put: putJob, shop, route, go });

@@ -14,7 +14,7 @@ const quote = (text: string): string =>
   /^[A-Za-z0-9_.,:/=+-]+$/.test(text) ? text : `'${text.replaceAll("'", "'\\''")}'`;
 
 /** A flag with its value; one that starts with a dash is tied to its flag. */
-const flag = (name: string, text: string): string =>
+export const flag = (name: string, text: string): string =>
   `${name}${text.startsWith('-') ? '=' : ' '}${quote(text)}`;
 
 const UNIT_WORDS = { mm: 'mm', 'mm/min': 'mm/min', s: 's' } as const;

@@ -2,7 +2,7 @@
 import { findFamily } from '../../parts-library/parts/index.js';
 import type { Job, Row } from '../../parts-library/job/index.js';
 import { fieldText } from '../list/field-text.js';
-import { valueAt } from '../state/values.js';
+import { isObject, plainText, valueAt } from '../state/values.js';
 
 export interface Difference {
   readonly what: string;
@@ -37,6 +37,21 @@ function rowDifferences(
   return [...plain, ...entries];
 }
 
+/** An entry of the drive as it was typed; its fields are fetched only with its sheet. */
+function driveText(job: Job, name: string): string {
+  const value = job.drive?.[name];
+  return plainText(isObject(value) ? value['typed'] : value) || ABSENT;
+}
+
+function driveDifferences(mine: Job, theirs: Job): readonly Difference[] {
+  const names = new Set([...Object.keys(mine.drive ?? {}), ...Object.keys(theirs.drive ?? {})]);
+  return [...names].map((name) => ({
+    what: `Drive: ${name.replaceAll(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`)}`,
+    mine: driveText(mine, name),
+    theirs: driveText(theirs, name),
+  }));
+}
+
 /** Everything that differs, one line each; empty when the two say the same. */
 export function differences(mine: Job, theirs: Job): readonly Difference[] {
   const all: Difference[] = [
@@ -52,5 +67,6 @@ export function differences(mine: Job, theirs: Job): readonly Difference[] {
     if (!mine.rows.some(({ id }) => id === row.id))
       all.push({ what: row.name, mine: 'not there', theirs: 'in the cut list' });
   }
+  all.push(...driveDifferences(mine, theirs));
   return all.filter((one) => one.mine !== one.theirs);
 }

@@ -1,6 +1,7 @@
 // Changing the job's unit without changing any size: texts that were stored bare are stored as what they meant.
 import {
   replaceParameters,
+  setDrive,
   setUnit,
   type Change,
   type Job,
@@ -32,8 +33,32 @@ function keepSizes(job: Job, row: Row): Change['patch'] {
   return replaceParameters(job, row.id, understoodOf(row.parameters, reading.value.parameters)).patch;
 }
 
+/** True when a text of the drive is a number without its unit, so that another unit of the job would change it. */
+export const hasBareNumbers = (drive: JsonObject = {}): boolean =>
+  Object.values(drive).some((value) => typeof value === 'string' && /^[\d\s.,/*+()±-]+$/.test(value));
+
+/** Reads a drive; the drive's code is fetched only where it is needed. */
+type ReadDrive = (
+  drive: JsonObject,
+  unit: Unit,
+) => { readonly ok: true; readonly value: { readonly json: JsonObject } } | { readonly ok: false };
+
+function keepDrive(job: Job, read: ReadDrive): Change['patch'] {
+  const { drive } = job;
+  if (drive === undefined) return [];
+  const reading = read(drive, job.unit);
+  return reading.ok ? setDrive(job, understoodOf(drive, reading.value.json)).patch : [];
+}
+
 /** The change to another unit, sizes kept. */
-export function turnUnit(job: Job, unit: Unit): Change {
+export function turnUnit(job: Job, unit: Unit, readDrive?: ReadDrive): Change {
   const turned = setUnit(job, unit);
-  return { ...turned, patch: [...job.rows.flatMap((row) => keepSizes(job, row)), ...turned.patch] };
+  return {
+    ...turned,
+    patch: [
+      ...job.rows.flatMap((row) => keepSizes(job, row)),
+      ...(readDrive === undefined ? [] : keepDrive(job, readDrive)),
+      ...turned.patch,
+    ],
+  };
 }

@@ -141,22 +141,22 @@ function checkSlack({ p, choice }: Worked, line: Line, w: Words): readonly Findi
     ['caution', movement > wanted.most && !idler],
     ['note', movement > wanted.reversing && !idler],
   );
-  const range = `${w.bare(wanted.least)} to ${w.length(wanted.reversing)}`;
+  const range = `${w.roughBare(wanted.least)} to ${w.rough(wanted.reversing)}`;
   const says = idler
-    ? `The idler pushes the middle of the loose strand ${w.length(movement / 2)} aside to take it up.`
+    ? `The idler pushes the middle of the loose strand ${w.rough(movement / 2)} aside to take it up.`
     : movement < wanted.least
       ? `Too tight: a chain has no even pitch, and the tight place bends the shafts and eats the bearings. Let the loose strand move ${range}, turning the drive to its tightest place.`
       : movement > wanted.most
         ? `Too loose: it slaps, and climbs the teeth when the motor takes hold. Let the loose strand move ${range}${p.tensioner === 'none' ? '; with nothing to take it up, other centres or an idler are wanted' : ''}.`
         : movement > wanted.reversing
-          ? `Within what a drive that always pulls one way may have (${w.length(wanted.most)}). One that brakes or reverses jerks through it: ${range} there.`
+          ? `Within what a drive that always pulls one way may have (${w.rough(wanted.most)}). One that brakes or reverses jerks through it: ${range} there.`
           : 'Within what a drive that brakes or reverses should have.';
   return [
     found({
       code: 'chain-slack',
       level,
       field: p.tensioner === 'none' ? 'links' : 'centres',
-      title: `The loose strand moves ${w.length(movement)}, ${range} wanted`,
+      title: `The loose strand moves ${w.rough(movement)}, ${range} wanted`,
       says,
       value: quantity(movement, 'mm'),
       limit: quantity(movement < wanted.least ? wanted.least : wanted.reversing, 'mm'),
@@ -186,7 +186,7 @@ function checkTakeUp({ p, choice }: Worked, line: Line, w: Words): readonly Find
         level: 'caution',
         field: 'tensioner',
         title: 'Nothing takes the slack up',
-        says: `By ${limit} of wear the chain is ${w.length(links * line.pitch * choice.limit.replace)} longer and hangs loose. Slots at the motor of ${w.length(takeUp.centresForWear)} or an idler on the loose strand take it up.`,
+        says: `By ${limit} of wear the chain is ${w.rough(links * line.pitch * choice.limit.replace)} longer and hangs loose. Slots at the motor of ${w.rough(takeUp.centresForWear)} or an idler on the loose strand take it up.`,
         formula,
         source,
         remedies: [
@@ -203,7 +203,7 @@ function checkTakeUp({ p, choice }: Worked, line: Line, w: Words): readonly Find
         code: 'take-up',
         level: 'note',
         field: 'takeUp',
-        title: `${what} needs ${w.length(need)} of travel`,
+        title: `${what} needs ${w.rough(need)} of travel`,
         says: `From where the new chain runs, outward, until it is worn by ${limit}${p.tensioner === 'slots' && takeUp.centresForTwoLinks < takeUp.centresForWear ? ' and two links have come out' : ''}; a little inward too, to put the chain on.`,
         value: quantity(need, 'mm'),
         formula,
@@ -217,7 +217,7 @@ function checkTakeUp({ p, choice }: Worked, line: Line, w: Words): readonly Find
       code: 'take-up',
       level: enough ? 'pass' : 'caution',
       field: 'takeUp',
-      title: `${what} moves ${w.length(p.takeUp.mm)}, ${w.length(need)} wanted`,
+      title: `${what} moves ${w.rough(p.takeUp.mm)}, ${w.rough(need)} wanted`,
       says: enough
         ? `It takes the wear up to ${limit}.`
         : `The travel ends before the chain is worn by ${limit}; longer slots, or an idler beside it.`,

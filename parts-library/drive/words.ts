@@ -1,7 +1,7 @@
 // How a drive's numbers are worded, in the unit of the job.
 import { WALL } from '../handbook/index.js';
 import type { Format } from '../model/index.js';
-import { FOOT, writeDecimal, writeMass } from '../units/index.js';
+import { FOOT, writeDecimal, writeLength, writeMass } from '../units/index.js';
 
 /** Watts in a mechanical horsepower: 550 ft·lbf/s, NIST SP 811 appendix B.8. */
 const HORSEPOWER = 745.6999;
@@ -9,6 +9,10 @@ const HORSEPOWER = 745.6999;
 const MILE = (5280 * FOOT) / 1000;
 
 export interface Words extends Format {
+  /** A length as a person sets it by eye or rule: `12.6 mm`, `0.5 in`. */
+  readonly rough: (mm: number) => string;
+  /** The same without its unit. */
+  readonly roughBare: (mm: number) => string;
   /** `14.3 km/h` or `8.9 mph`. */
   readonly roadSpeed: (kilometresPerHour: number) => string;
   /** `1.9 m/s` or `374 ft/min`. */
@@ -28,8 +32,12 @@ export function shareText(share: number): string {
 /** The wording for one unit. */
 export function createWords(format: Format): Words {
   const metric = format.unit === 'mm';
+  const rough = (value: number): string =>
+    writeLength(value, { unit: format.unit, decimals: metric ? 1 : 2 });
   return {
     ...format,
+    rough,
+    roughBare: (value) => rough(value).slice(0, -(format.unit.length + 1)),
     roadSpeed: (kmh) =>
       metric ? `${writeDecimal(kmh, 1)} km/h` : `${writeDecimal((kmh * 1000) / MILE, 1)} mph`,
     chainSpeed: (ms) =>

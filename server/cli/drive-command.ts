@@ -1,7 +1,8 @@
 // `fishplate drive`: the numbers of a chain drive, from the motor's sprocket to the top of the hill.
 import { driveReader } from '../../parts-library/drive/index.js';
-import { guardJson, isObject, runDrive } from '../../parts-library/job/index.js';
+import { guardJson, isObject } from '../../parts-library/job/index.js';
 import type { JsonObject } from '../../parts-library/model/index.js';
+import { runDrive } from '../drive.js';
 import { driveText } from './drive-report.js';
 import { readFlags } from './flags.js';
 import { driveHelp } from './help.js';

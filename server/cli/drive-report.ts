@@ -1,7 +1,8 @@
 // A drive as a person reads it on a terminal: numbers under their headings, lengths of chain, other sprockets, findings.
 import { createWords, shareText, type Figure } from '../../parts-library/drive/index.js';
-import { createFormat, type DriveRun } from '../../parts-library/job/index.js';
+import { createFormat } from '../../parts-library/job/index.js';
 import { writeDecimal } from '../../parts-library/units/index.js';
+import type { DriveRun } from '../drive.js';
 import { entry } from './layout.js';
 import { findingsText } from './report.js';
 

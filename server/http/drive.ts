@@ -1,7 +1,7 @@
 // Routes of drive numbers: what can be said of a drive, and what follows from it.
 import { Router } from 'express';
 import { driveReader } from '../../parts-library/drive/index.js';
-import { runDrive } from '../../parts-library/job/index.js';
+import { runDrive } from '../drive.js';
 import { readBody } from './parts.js';
 import { unusable } from './problem.js';
 import { driveRequestSchema } from './schemas.js';

@@ -1,6 +1,7 @@
 // The drive of a job: stored with it, edited like everything else, and taken back again.
 import { describe, expect, it } from 'vitest';
-import { createDemoJob, edit, openJob, runDrive, setDrive, undo } from '../../parts-library/job/index.js';
+import { createDemoJob, edit, openJob, setDrive, undo } from '../../parts-library/job/index.js';
+import { runDrive } from '../../server/drive.js';
 import { exampleJob } from './example-job.js';
 
 describe('the drive of a job', () => {

@@ -1,11 +1,9 @@
-// The numbers of a drive from what was typed: read, worked out and judged, as plain JSON.
-import { driveNumbers, driveReader, readDrive, type DriveNumbers } from '../drive/index.js';
-import type { JsonObject } from '../model/index.js';
-import type { ReadFields } from '../parts/index.js';
-import type { Unit } from '../units/index.js';
-import { createFormat } from './format.js';
-import { guardJson } from './json-guard.js';
-import { wordProblems } from './read-problems.js';
+// The numbers of a drive from what was sent or typed: the one flow of the command line and the HTTP interface.
+import { driveNumbers, driveReader, readDrive, type DriveNumbers } from '../parts-library/drive/index.js';
+import { createFormat, guardJson, wordProblems } from '../parts-library/job/index.js';
+import type { JsonObject } from '../parts-library/model/index.js';
+import type { ReadFields } from '../parts-library/parts/index.js';
+import type { Unit } from '../parts-library/units/index.js';
 
 export interface DriveRun extends DriveNumbers {
   readonly unit: Unit;
