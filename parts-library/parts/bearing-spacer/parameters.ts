@@ -63,6 +63,7 @@ function bearingFields(f: FieldKit) {
       group,
       min: 4,
       max: 300,
+      usual: [38, 41],
       default: '39.98 mm',
     }),
     innerShoulder: f.length.given({
@@ -72,6 +73,7 @@ function bearingFields(f: FieldKit) {
       group,
       min: 5,
       max: 400,
+      usual: [53, 58],
       default: '56 mm',
     }),
     outerShoulder: f.length.given({
@@ -81,6 +83,7 @@ function bearingFields(f: FieldKit) {
       group,
       min: 6,
       max: 500,
+      usual: [63, 70],
       default: '66 mm',
     }),
   };
@@ -95,6 +98,7 @@ function ringFields(f: FieldKit) {
       group,
       min: 6,
       max: 450,
+      usual: [50, 57],
       default: '54 mm',
     }),
     bore: f.length.maybe({

@@ -27,6 +27,7 @@ export function couponSpeedParameters(f: FieldKit) {
       group,
       min: 3,
       max: 9,
+      usual: [7, 7],
       default: 7,
     }),
     line: f.length.given({
