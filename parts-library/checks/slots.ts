@@ -12,13 +12,16 @@ const PIERCE_ROOM: Source = {
   certainty: 'common practice',
 };
 
+/** What an eye must be wider than a slot to pierce in, mm. */
+const EYE_LEAD = 1;
+
 /** A slot to be judged. */
 export interface JudgedSlot {
   readonly featureId: string;
   readonly at: Point;
   /** Across, mm. */
   readonly width: number;
-  /** Diameter of a round eye in it that is wide enough to pierce in, mm. */
+  /** Diameter of a round eye in it to pierce in, mm. */
   readonly eye?: number | undefined;
 }
 
@@ -30,7 +33,8 @@ export function checkSlotWidth(
 ): readonly Finding[] {
   const judged = new Set<string>();
   return slots.flatMap(({ featureId, at, width, eye }) => {
-    const room = Math.max(width, eye ?? 0);
+    // In an eye the lead-in goes to the round side, a millimetre longer than the crater's half.
+    const room = Math.max(width, (eye ?? 0) - EYE_LEAD);
     const key = room.toFixed(3);
     if (judged.has(key)) return [];
     judged.add(key);
