@@ -54,7 +54,7 @@ describe('outline', () => {
 
   test('the form may be chosen: ISO teeth for an ANSI chain stand on another outside', () => {
     const { text = '' } = sprocket({ form: 'iso' }).value?.dimensions.find(({ id }) => id === 'teeth') ?? {};
-    expect(text).toBe('60 teeth for 41 chain, ISO 606');
+    expect(text).toBe('60 teeth, ISO 606');
   });
 });
 

@@ -142,7 +142,7 @@ export function sprocketPlateDimensions(
       kind: 'leader',
       at: polar(teeth.outside / 2, tipNear(45)),
       field: 'teeth',
-      text: `${teeth.count} teeth for ${teeth.chain.name} chain, ${teeth.gap.form === 'ansi' ? 'ANSI B29.1' : 'ISO 606'}`,
+      text: `${teeth.count} teeth, ${teeth.gap.form === 'ansi' ? 'ANSI' : 'ISO 606'}`,
     },
     {
       id: 'outside',
