@@ -43,7 +43,7 @@ const level = (share: number) => judge(['stop', share > 1], ['caution', share > 
 const whole = (newtons: number): string => digits(newtons, 0);
 
 /** Clear metal ahead of the hole, and the whole width beside it, along and across the pull, mm. */
-export function metalRound({ outline, at, hole }: Ear, { x, y }: Point) {
+function metalRound({ outline, at, hole }: Ear, { x, y }: Point) {
   const ahead = clearToEdge(reachAlong(outline, at, { x, y }), hole);
   const width = reachAlong(outline, at, { x: y, y: -x }) + reachAlong(outline, at, { x: -y, y: x });
   return { ahead, width };

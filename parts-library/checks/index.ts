@@ -17,7 +17,7 @@ export {
 export { clearMetal } from './clear-metal.js';
 export { checkEdgeDistance, checkSpacing } from './edge.js';
 export { checkOldTube, checkVent, type Vent } from './closed-tube.js';
-export { checkEar, checkPin, metalRound, notCheckedLoad, type Ear, type EarLoad } from './ear.js';
+export { checkEar, checkPin, notCheckedLoad, type Ear, type EarLoad } from './ear.js';
 export { checkEdgeFillet, checkEdgeWeld, type EdgeWeld, type EdgeWeldLoad } from './edge-weld.js';
 export {
   checkFilletLeg,

@@ -141,8 +141,6 @@ export type { SpacerLength } from './bearing-spacer.js';
 export { bearing, clearToEdge } from './bearing.js';
 export { bearingSeat } from './bearing-seat.js';
 export type { BearingSeat, SeatFit } from './bearing-seat.js';
-export { bearingSeat } from './bearing-seat.js';
-export type { BearingSeat, SeatFit } from './bearing-seat.js';
 export type { Bearing, BearingQuestion } from './bearing.js';
 export {
   e70Megapascals,
@@ -175,7 +173,7 @@ export {
   vOpening,
 } from './bending.js';
 export type { BendRadius, Temper } from './bending.js';
-export { holeDamage, netSection } from './net-section.js';
+export { netSection } from './net-section.js';
 export type { NetSection, NetSectionQuestion } from './net-section.js';
 export { weldLine } from './weld-line.js';
 export type { WeldLine, WeldLineQuestion } from './weld-line.js';

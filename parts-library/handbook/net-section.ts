@@ -26,7 +26,7 @@ export interface NetSection {
 }
 
 /** Taken off beside a hole for its damaged edge, mm (1/16 in). */
-export const holeDamage = 2;
+const holeDamage = 2;
 
 /**
  * Tension strength of a strip with one hole: gross yield and net fracture.
