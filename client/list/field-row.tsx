@@ -1,6 +1,7 @@
 // One line of the plain list: label, input, what was understood in both units, and what is wrong with it.
 import { useComputed } from '@preact/signals';
 import { useBench } from '../state/bench-context.js';
+import { DrawingRow } from './drawing-row.js';
 import { Echo } from './echo.js';
 import { FieldInput } from './field-input.js';
 import { WaySelect } from './way-select.js';
@@ -12,6 +13,7 @@ export function FieldRow({ path }: { readonly path: string }) {
   if (view === undefined) return null;
   const id = `list-${path}`;
   const { field, problem } = view;
+  if (field.kind === 'drawing') return <DrawingRow view={view} id={id} />;
   const wide = field.kind === 'measure' || field.kind === 'text';
   return (
     <div

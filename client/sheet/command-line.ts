@@ -1,8 +1,9 @@
 // The command that reproduces what is on screen: family, entries as flags, how it is cut, and where to write.
 import { PROCESS_FIELDS, type Job, type Row } from '../../parts-library/job/index.js';
 import type { Family } from '../../parts-library/parts/index.js';
-import type { JsonObject } from '../../parts-library/model/index.js';
+import type { Drawing, JsonObject } from '../../parts-library/model/index.js';
 import { fieldText } from '../list/field-text.js';
+import { isDrawing, operationsByLayer } from '../state/drawing-edits.js';
 import { valueAt } from '../state/values.js';
 
 /** `boltCircle` as a flag: `--bolt-circle`; a group's field keeps its dot, `--pattern2.bolts`. */
@@ -30,6 +31,25 @@ export interface OnScreen {
   readonly process: Partial<Job['choices']['process'][number]>;
 }
 
+/** The drawing that was brought in, where the part is made of one. */
+function drawingOf(family: Family, entered: JsonObject): Drawing | undefined {
+  const field = family.fields.find(({ kind }) => kind === 'drawing');
+  const value: unknown = field === undefined ? undefined : valueAt(entered, field.path);
+  return isDrawing(value) ? value : undefined;
+}
+
+/** Bringing the same file in, read as it was: its unit, the part that was picked, what is done on each layer. */
+function importing(drawing: Drawing): readonly string[] {
+  const { name, unit, part } = drawing.source;
+  const layers = operationsByLayer(drawing).map(([layer, operation]) => `${layer}=${operation}`);
+  return [
+    `npx fishplate import ${quote(name)}`,
+    flag('--file-unit', unit),
+    ...(part === 1 ? [] : [flag('--pick', String(part))]),
+    ...(layers.length === 0 ? [] : [flag('--layers', layers.join(', '))]),
+  ];
+}
+
 /**
  * The command line for a part as it stands.
  *
@@ -45,13 +65,14 @@ export function writeCommand({ family, row, entered, unit, process }: OnScreen):
     const value = process[name];
     return value === undefined ? [] : [flag(flagOf(name), `${value} ${UNIT_WORDS[measuredIn]}`)];
   });
+  const drawing = drawingOf(family, entered);
   return [
-    `npx fishplate part ${family.id}`,
+    ...(drawing === undefined ? [`npx fishplate part ${family.id}`] : importing(drawing)),
     ...(unit === 'in' ? ['--unit in'] : []),
     ...entries,
     ...(process.processClass === undefined ? [] : [flag('--process', process.processClass)]),
     ...cut,
-    flag('--name', row.name),
+    flag(drawing === undefined ? '--name' : '--as', row.name),
     ...(row.quantity === 1 ? [] : [flag('--quantity', String(row.quantity))]),
     flag('--out', row.id),
   ].join(' ');

@@ -3,6 +3,7 @@ import { computed, effect, signal, type ReadonlySignal, type Signal } from '@pre
 import {
   addRow,
   applyRemedy,
+  bringInDrawing,
   duplicateRow,
   removeRow,
   renameJob,
@@ -21,7 +22,7 @@ import {
   type Family,
   type Field,
 } from '../../parts-library/parts/index.js';
-import type { Remedy } from '../../parts-library/model/index.js';
+import type { Drawing, Remedy } from '../../parts-library/model/index.js';
 import type { Unit } from '../../parts-library/units/index.js';
 import { createCut, type Cut } from './cut.js';
 import { createEdits, type Edits } from './edits.js';
@@ -80,6 +81,8 @@ export interface Bench {
   readonly renameJob: (name: string) => void;
   readonly setQuantity: (quantity: number) => void;
   readonly setUnit: (unit: Unit) => void;
+  /** Gives the part on screen another drawing, and its name where it had none of its own. */
+  readonly setDrawing: (path: string, drawing: Drawing) => void;
   readonly addPart: (family: About) => Promise<void>;
   readonly duplicate: () => void;
   readonly remove: () => void;
@@ -247,6 +250,12 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
         edits.make((now) => turnUnit(now, unit, readDrive)),
       );
     },
+    setDrawing: (path, drawing) =>
+      onRow((id) => {
+        entries.dropAll();
+        const named = family.value?.title ?? '';
+        edits.make((now) => bringInDrawing(now, id, { path, drawing, unnamed: named }));
+      }),
     addPart: async (made) => {
       await loadFamilies([made.id]);
       const { id, name } = nameNewRow(job.value, made.title);

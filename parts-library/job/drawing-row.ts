@@ -1,7 +1,9 @@
 // The row that makes a part of a drawing that was brought in.
+import type { Change } from './change.js';
+import { renameRow, setParameter } from './edits.js';
 import { freshJson, isObject } from './json-guard.js';
 import type { Drawing, JsonObject } from '../model/index.js';
-import type { Row } from './types.js';
+import type { Job, Row } from './types.js';
 
 /** Id of the family that draws what was brought in. */
 export const DRAWING_FAMILY = 'own-outline';
@@ -28,4 +30,25 @@ export function drawingRow(
 export function drawingParameters(drawing: Drawing): JsonObject {
   const json = freshJson({ drawing });
   return isObject(json) ? json : {};
+}
+
+/**
+ * Gives a row another drawing as one change. A row that is called what its family is called takes the file's name.
+ * @param path the parameter that holds the drawing
+ * @param unnamed what the family calls a row before anybody names it
+ * @throws NoSuchRow
+ */
+export function bringInDrawing(
+  job: Job,
+  rowId: string,
+  { path, drawing, unnamed }: { readonly path: string; readonly drawing: Drawing; readonly unnamed: string },
+): Change {
+  const set = setParameter(job, rowId, path, drawingParameters(drawing)['drawing']);
+  const row = job.rows.find(({ id }) => id === rowId);
+  const isUnnamed = row?.name.replace(/ \d+$/, '') === unnamed;
+  const named = isUnnamed ? renameRow(job, rowId, nameOf(drawing)).patch : [];
+  return {
+    says: `Bring ${drawing.source.name} into ${row?.name ?? ''}`.slice(0, 200),
+    patch: [...set.patch, ...named],
+  };
 }

@@ -75,7 +75,7 @@ export {
   type KitAnswer,
 } from './kits.js';
 export { kitFindings } from './kit-findings.js';
-export { DRAWING_FAMILY, drawingParameters, drawingRow } from './drawing-row.js';
+export { bringInDrawing, DRAWING_FAMILY, drawingParameters, drawingRow } from './drawing-row.js';
 export { wordProblems } from './read-problems.js';
 export { runKit, type KitMemberRun, type KitRun } from './run-kit.js';
 export { templatePages, templateSvgs } from './template.js';

@@ -23,6 +23,8 @@ export interface DrawingSource {
   readonly format: 'dxf' | 'svg';
   /** The unit that its numbers were taken to be in. */
   readonly unit: string;
+  /** Which of its parts this is, the largest being 1. */
+  readonly part: number;
   /** SHA-256 of its text, 64 hexadecimal digits. */
   readonly digest: string;
 }

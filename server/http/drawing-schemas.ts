@@ -57,6 +57,7 @@ export const drawingAnswerSchema = z
               name: z.string(),
               format: z.enum(['dxf', 'svg']),
               unit: z.string(),
+              part: z.number(),
               digest: z.string(),
             }),
             shapes: z.array(shape),

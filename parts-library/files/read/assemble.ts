@@ -110,6 +110,14 @@ function findOutline(
   return { index, parts };
 }
 
+/** The narrowest gap left on layers that are cut, mm. */
+function nextGapOf({ told }: Shapes, layers: readonly ReadLayer[]): number | undefined {
+  const gaps = layers.flatMap(({ name, operation }) =>
+    operation === 'cut' ? (told.nextGaps.get(name) ?? []) : [],
+  );
+  return gaps.length === 0 ? undefined : Math.min(...gaps);
+}
+
 /** Says why there is no outline, with what would make one. */
 function noOutline(shapes: Shapes, layers: readonly ReadLayer[], options: ReadOptions): DrawingProblem {
   const [broken] = shapes.broken;
@@ -126,7 +134,7 @@ function noOutline(shapes: Shapes, layers: readonly ReadLayer[], options: ReadOp
     return new DrawingProblem(
       'This is a cut path: its contours begin and end with lead-ins, and the kerf is in it. Bring in the file of finished sizes.',
     );
-  const { nextGap } = shapes.told;
+  const nextGap = nextGapOf(shapes, layers);
   const hint =
     nextGap === undefined
       ? 'Its lines close nothing.'
@@ -209,7 +217,7 @@ export function assemble(
     findings: [
       ...partsFindings(nested, parts, options.part),
       ...islandFindings(islands),
-      ...looseFindings(loose, options, shapes.told.nextGap),
+      ...looseFindings(loose, options, nextGapOf(shapes, layers)),
       ...(outside === 0
         ? []
         : [
@@ -313,7 +321,7 @@ function looseFindings(
       'open-lines',
       'caution',
       `${some(loose, 'line')} ${loose === 1 ? 'closes' : 'close'} nothing`,
-      `${lines === 'ignore' ? 'They are kept to be seen and not cut' : `They are made as ${lines} lines`}.${left}`,
+      `${lines === 'ignore' ? 'What is open is kept to be seen and not cut' : `What is open is made as ${lines} lines`}.${left}`,
       { field: 'gap' },
     ),
   ];

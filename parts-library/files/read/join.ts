@@ -12,8 +12,8 @@ export interface Joined {
   /** Gaps that were closed, and the widest of them, mm. */
   readonly gaps: number;
   readonly widest: number;
-  /** The narrowest gap left between the ends of open runs, mm; what a larger tolerance would have to span. */
-  readonly nextGap: number | undefined;
+  /** By layer, the narrowest gap left between ends of open runs, mm: what a larger tolerance would have to span. */
+  readonly nextGaps: ReadonlyMap<string, number>;
 }
 
 /** One end of an open run. */
@@ -163,25 +163,26 @@ export function joinRuns(runs: readonly Run[], gap: number): Joined {
     runs: joined,
     gaps: closedGaps.length,
     widest: closedGaps.reduce((a, b) => Math.max(a, b), 0),
-    nextGap: narrowestLeft(joined),
+    nextGaps: narrowestLeft(joined),
   };
 }
 
-/** The narrowest gap between ends of runs that stayed open, a run's own two ends included. */
-function narrowestLeft(runs: readonly Run[]): number | undefined {
+/** The narrowest gap between ends of runs that stayed open, a run's own two ends included, by layer. */
+function narrowestLeft(runs: readonly Run[]): ReadonlyMap<string, number> {
   const open = runs.filter(({ closed }) => !closed);
   const ends = endsOf(open);
-  if (ends.length < 2) return undefined;
+  const narrowest = new Map<string, number>();
+  if (ends.length < 2) return narrowest;
   const tree = new Flatbush(ends.length);
   for (const { at } of ends) tree.add(at.x, at.y, at.x, at.y);
   tree.finish();
-  let narrowest = Infinity;
   ends.forEach(({ at, run }, a) => {
     for (const b of tree.neighbors(at.x, at.y, 4)) {
       const other = ends[b];
       if (b === a || other === undefined || open[other.run]?.layer !== open[run]?.layer) continue;
-      narrowest = Math.min(narrowest, apart(at, other.at));
+      const layer = open[run]?.layer ?? '';
+      narrowest.set(layer, Math.min(narrowest.get(layer) ?? Infinity, apart(at, other.at)));
     }
   });
-  return Number.isFinite(narrowest) ? narrowest : undefined;
+  return narrowest;
 }

@@ -40,7 +40,8 @@ export interface Shapes {
     readonly doublesComplete: boolean;
     readonly gaps: number;
     readonly widest: number;
-    readonly nextGap: number | undefined;
+    /** By layer, the narrowest gap left between ends, mm. */
+    readonly nextGaps: ReadonlyMap<string, number>;
     /** Contours that touched themselves at a corner and were parted there. */
     readonly parted: number;
     /** Circles that were drawn as chords. */
@@ -139,7 +140,7 @@ export function shapesOf(strokes: readonly Stroke[], options: ReadOptions): Shap
       doublesComplete: undoubled.complete,
       gaps: joined.gaps,
       widest: joined.widest,
-      nextGap: joined.nextGap,
+      nextGaps: joined.nextGaps,
       parted: made.reduce((sum, { loops }) => sum + Math.max(0, loops - 1), 0),
       chorded: made.reduce((sum, one) => sum + one.chorded, 0),
       specks: drawn.runs.length - whole.length,

@@ -23,6 +23,7 @@ const drawingSchema = z.strictObject({
     name: words,
     format: z.enum(['dxf', 'svg']),
     unit: z.string().max(20),
+    part: z.number().int().min(1).max(100_000),
     digest: z.string().regex(/^[0-9a-f]{64}$/),
   }),
   shapes: z

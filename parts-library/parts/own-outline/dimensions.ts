@@ -84,7 +84,7 @@ function openingsOf(part: Part, { format }: DrawContext): readonly DimensionSpec
   const { minX, minY, maxX, maxY } = boundsOf(first.contour);
   const size = `${format.bare(maxX - minX)} × ${format.bare(maxY - minY)} as drawn`;
   const text = others.length === 1 ? size : `${others.length} openings as drawn`;
-  return [{ id: 'openings', kind: 'leader', at: { x: at.x, y: at.y }, field: 'drawing', text }];
+  return [{ id: 'openings', kind: 'leader', at: { x: at.x, y: at.y }, text }];
 }
 
 /** Score and etch lines, each kind by one leader. */
@@ -97,7 +97,7 @@ function linesOf(part: Part): readonly DimensionSpec[] {
     const at = first?.path.vertices[0];
     if (at === undefined) return [];
     const words = lines.length === 1 ? `${purpose} line` : `${lines.length} ${purpose} lines`;
-    return [{ id: purpose, kind: 'leader', at: { x: at.x, y: at.y }, field: 'drawing', text: words }];
+    return [{ id: purpose, kind: 'leader', at: { x: at.x, y: at.y }, text: words }];
   });
 }
 

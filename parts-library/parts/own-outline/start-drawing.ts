@@ -20,6 +20,7 @@ export const startDrawing: Drawing = {
     name: 'tie-plate.dxf',
     format: 'dxf',
     unit: 'mm',
+    part: 1,
     digest: 'a593d34878babed540f2e40d131d00ec81c1380e80250ee9c1c37fa973b7719b',
   },
   shapes: [
