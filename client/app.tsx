@@ -4,7 +4,6 @@ import { DriveOnDemand } from './drive/drive-on-demand.js';
 import { DrawingArea } from './drawing/drawing-area.js';
 import { PlainList } from './list/plain-list.js';
 import { Notes } from './notes/notes.js';
-import { Operations } from './notes/operations.js';
 import { Rail } from './rail/rail.js';
 import { Conflict } from './sheet/conflict.js';
 import { Empty } from './sheet/empty.js';
@@ -45,7 +44,6 @@ function Print() {
       <TitleBlock />
       <div class="column">
         <Notes />
-        <Operations />
         <PlainList />
       </div>
     </div>

@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { useBench } from '../state/bench-context.js';
 import { Note } from './note.js';
+import { Operations } from './operations.js';
 
 function PassedChecks() {
   const { passes } = useBench().print;
@@ -50,6 +51,7 @@ export function Notes() {
       <h2 id="notes-heading">Notes</h2>
       <ol>{items}</ol>
       <Passes />
+      <Operations />
     </section>
   );
 }

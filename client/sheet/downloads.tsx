@@ -1,7 +1,7 @@
 // Taking files: finished size or cut path, as DXF or SVG, the print, and the command that makes the same.
 import { useSignal, type Signal } from '@preact/signals';
 import { overrideFinding } from '../../parts-library/job/index.js';
-import { download, makeFile, openStops, takeTemplate, type FileChoice } from '../state/files.js';
+import { download, makeFile, openStops, type FileChoice } from '../state/files.js';
 import type { NumberedNote } from '../state/print.js';
 import { useBench } from '../state/bench-context.js';
 import { understoodOf } from '../state/turn-unit.js';
@@ -128,32 +128,6 @@ function Kind(props: {
   );
 }
 
-/** The paper template comes from the server, which has the writer; it holds no cut path, so no stop withholds it. */
-function Template({ tell }: { readonly tell: (says: string) => void }) {
-  const bench = useBench();
-  const row = bench.row.value;
-  if (row === undefined) return null;
-  const take = async (paper: 'a4' | 'letter'): Promise<void> => {
-    const made = await takeTemplate(row, bench.edits.job.peek().unit, paper);
-    tell(made.says);
-  };
-  return (
-    <div class="kind" role="group" aria-label="Paper template">
-      <h3>Paper template</h3>
-      {(['a4', 'letter'] as const).map((paper) => (
-        <button
-          key={paper}
-          type="button"
-          aria-label={`Paper template, ${paper === 'a4' ? 'A4' : 'Letter'}`}
-          onClick={() => void take(paper)}
-        >
-          {paper === 'a4' ? 'A4' : 'Letter'}
-        </button>
-      ))}
-    </div>
-  );
-}
-
 export function Downloads() {
   const bench = useBench();
   const form = useSignal('r12 mm');
@@ -186,7 +160,6 @@ export function Downloads() {
           disabled={withheld}
         />
         <Kind title="Cut path" kind="cut" formats={['dxf', 'svg']} take={take} disabled={withheld} />
-        <Template tell={(text) => (says.value = text)} />
         <Kind title="Print" kind="print" formats={['svg']} take={take} disabled={withheld} />
       </div>
       {withheld ? <Withheld broken={broken} stops={stops} /> : <Options form={form} />}

@@ -1,5 +1,5 @@
 // Display lists as a PDF: one page each, vector lines, text as text, at the size they state in mm.
-import PDFDocument from 'pdfkit';
+import PdfKit from 'pdfkit';
 import {
   dashesOf,
   pathData,
@@ -97,7 +97,7 @@ function drawDashed(document: PDFKit.PDFDocument, dashes: readonly number[]): vo
 export function writeDisplayPdf(pages: readonly DisplayList[], title: string): Promise<Uint8Array> {
   return new Promise((resolve, reject) => {
     // No date in the file: the same template gives the same bytes, and nobody's clock is in it.
-    const document = new PDFDocument({
+    const document = new PdfKit({
       autoFirstPage: false,
       info: { Title: title, Creator: 'Fishplate', CreationDate: new Date(0), ModDate: new Date(0) },
     });
