@@ -162,6 +162,25 @@ describe('bends', () => {
     expect(found).toMatchObject({ level: 'stop', subject: { featureId: 'spring.1' } });
   });
 
+  test('the other hand is the same outline with every bend the other way', () => {
+    const scored = {
+      profile: 'straight',
+      length: 240,
+      jogOffset: 18,
+      fold: 'scored',
+      pad: 'folded',
+    } as const;
+    const directions = (given: object) =>
+      partOf(given)
+        .features.filter(isLine)
+        .flatMap(({ bend }) => (bend === undefined ? [] : [bend.direction]));
+    expect(directions(scored)).toEqual(['up', 'up', 'down']);
+    expect(directions({ ...scored, mirrored: 'yes' })).toEqual(['down', 'down', 'up']);
+    expect(outline({ ...scored, mirrored: 'yes' })).toEqual(outline(scored));
+    expect(partOf({ mirrored: 'yes' }).mirrored).toBe(true);
+    expect(partOf({}).mirrored).toBeUndefined();
+  });
+
   test('grip dimples are off; on a folded pad each is a mark and a start', () => {
     const on = { pad: 'folded', dimples: 'yes' } as const;
     const dimples = partOf(on).features.filter(({ id }) => id.startsWith('dimple.'));

@@ -232,6 +232,55 @@ describe('brackets that cannot be', () => {
   });
 });
 
+describe('one hand of a pair', () => {
+  const HAND = { ...STANDOFF, standoffs: 'handed', foot: 'bent', height: 90, lean: 9, label: 'P' };
+  const other = { ...HAND, mirrored: 'yes' };
+
+  test('the other hand has its pivot on the other side, its foot bent up too, its lettering as it reads', () => {
+    // Mirror image: x becomes −x seen from the face toward which both feet bend.
+    expect(hole(HAND, 'pivot')?.centre.x).toBeCloseTo(9, 9);
+    expect(hole(other, 'pivot')?.centre.x).toBeCloseTo(-9, 9);
+    expect(part(other).mirrored).toBe(true);
+    expect(part(HAND).mirrored).toBeUndefined();
+    const bends = [HAND, other].map((given) => part(given).features.find(({ id }) => id === 'bend'));
+    expect(bends.map((bend) => (bend?.purpose === 'score' ? bend.bend?.direction : ''))).toEqual([
+      'up',
+      'up',
+    ]);
+    const strokes = (given: Record<string, unknown>) =>
+      part(given).features.flatMap((feature) =>
+        feature.purpose === 'etch' ? [feature.path.vertices.map(({ x }) => x)] : [],
+      );
+    // The bow of a P lies to the right of its stem, whichever hand.
+    const widths = (given: Record<string, unknown>) => {
+      const [stem = []] = strokes(given);
+      const all = strokes(given).flat();
+      return [Math.min(...all) - (stem[0] ?? NaN), Math.max(...all) - (stem[0] ?? NaN)];
+    };
+    expect(widths(other)[0]).toBeCloseTo(widths(HAND)[0] ?? NaN, 6);
+    expect(widths(other)[1]).toBeCloseTo(widths(HAND)[1] ?? NaN, 6);
+  });
+
+  test('a pull along the foot loads both hands alike', () => {
+    const loaded = { pull: 1000, pullAngle: '90' };
+    expect(finding({ ...other, ...loaded }, 'foot-bolts').value?.amount).toBeCloseTo(
+      finding({ ...HAND, ...loaded }, 'foot-bolts').value?.amount ?? NaN,
+      6,
+    );
+  });
+
+  test('each is one part; tube and pivot bolt are listed once, with the hand that is as given', () => {
+    const listed = (given: Record<string, unknown>) =>
+      (run(given).value?.hardware ?? []).map(({ id }) => id).filter((id) => /^pi(vot|n)/.test(id));
+    expect(part(other).quantity).toBe(1);
+    expect(listed(HAND)).toContain('pivot');
+    expect(listed(HAND)).toContain('pin.bolt');
+    expect(listed(other)).toEqual([]);
+    // A pair is one drawing, bent both ways.
+    expect(part({ ...other, standoffs: 'pair' }).mirrored).toBeUndefined();
+  });
+});
+
 describe('random brackets', () => {
   const brackets = fc.record(
     {
@@ -244,7 +293,8 @@ describe('random brackets', () => {
       nose: fc.option(tenths(20, 35), { nil: undefined }),
       base: tenths(60, 120),
       lean: tenths(-15, 15),
-      standoffs: fc.constantFrom('pair', 'single'),
+      standoffs: fc.constantFrom('pair', 'handed', 'single'),
+      mirrored: fc.constantFrom('no', 'yes'),
       gap: tenths(20, 120),
       foot: fc.constantFrom('weld', 'flat', 'bent'),
       bolts: fc.constantFrom(1, 2),

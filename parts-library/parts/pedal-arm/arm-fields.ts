@@ -217,6 +217,16 @@ export function bendFields(f: FieldKit) {
       default: 90,
       appliesWhen: { field: 'pad', values: ['folded'] },
     }),
+    mirrored: f.choice({
+      title: 'Mirrored',
+      help: 'Drawn for the other hand: the same outline with every bend the other way, so that pad and joggle go to the other side. Nothing changes on an arm without bends.',
+      group,
+      choices: [
+        { value: 'no', label: 'As given' },
+        { value: 'yes', label: 'Mirrored' },
+      ],
+      default: 'no',
+    }),
     jogOffset: f.length.maybe({
       title: 'Joggle sideways',
       help: 'How far two bends across the arm carry the pad out of the arm’s plane. Left out: the arm stays flat.',

@@ -202,7 +202,7 @@ export function pedalArmDimensions(_part: Part, p: PedalArm, { format }: DrawCon
         kind: 'leader',
         at,
         field: 'jogOffset',
-        text: `joggle ${text(p.jogOffset?.mm ?? 0)}, 2 × ${degreesText(degrees)} up and down`,
+        text: `joggle ${text(p.jogOffset?.mm ?? 0)}, 2 × ${degreesText(degrees)} ${p.mirrored === 'yes' ? 'down and up' : 'up and down'}`,
       })),
   ];
   return wanted.map((dimension, index): Dimension => ({ ...dimension, order: index + 1 }));

@@ -217,6 +217,7 @@ export function drawPedalArm(p: PedalArm): Staged<Part | undefined> {
       material: p.material,
       thickness: p.thickness.mm,
       quantity: 1,
+      ...(p.mirrored === 'yes' ? { mirrored: true } : {}),
     },
     findings,
   };

@@ -217,7 +217,7 @@ function bendsOf(p: PedalArm, legs: readonly Leg[], reach: Leg, flap: Flap | und
             half: (flap.right - flap.left) / 2,
             bridge: bridgeOn(p, flap.right - flap.left),
             degrees: p.padAngle.value,
-            direction: 'up',
+            direction: p.mirrored === 'yes' ? 'down' : 'up',
           },
         ];
   if (p.jogOffset === undefined) return folded;
@@ -234,7 +234,7 @@ function bendsOf(p: PedalArm, legs: readonly Leg[], reach: Leg, flap: Flap | und
     half: place.half,
     bridge: bridgeOn(p, 2 * place.half),
     degrees: p.jogAngle.value,
-    direction: number === 1 ? 'up' : 'down',
+    direction: (number === 1) === (p.mirrored === 'yes') ? 'down' : 'up',
   });
   return [...folded, line(first, 1), line(second, 2)];
 }

@@ -63,7 +63,7 @@ function earHoles(p: PedalBase, pivotY: number): readonly PlacedHole[] {
   const y = p.earSpacing.mm / 2;
   return [-1, 1].flatMap((side, index) =>
     [-1, 1].map((end, row) => ({
-      featureId: `ear.${2 * index + row + 1}`,
+      featureId: `ear.${index + 1}.hole.${row + 1}`,
       at: { x: side * x, y: pivotY + end * y },
     })),
   );

@@ -11,9 +11,8 @@ import {
   type Material,
 } from '../../handbook/index.js';
 import type { Finding } from '../../model/index.js';
-import { pullDirection } from '../shared/pull-fields.js';
 import type { PivotBracket } from './parameters.js';
-import type { ResolvedBracket } from './resolve.js';
+import { pullOn, type ResolvedBracket } from './resolve.js';
 
 /** Share of strength that is still comfortable for a static check that leaves shock and fatigue out. */
 const COMFORTABLE = 0.5;
@@ -27,7 +26,7 @@ const level = (share: number) => judge(['stop', share > 1], ['caution', share > 
  * @example two bolts 45 apart, 1000 N along the foot 54 above them: 500 across, 54 000 ÷ 45 = 1200 up or down: 1300
  */
 export function rowBoltForce(p: PivotBracket, r: ResolvedBracket, newtons: number): number {
-  const { x, y } = pullDirection(p.pullAngle.value);
+  const { x, y } = pullOn(p);
   const rowY = r.holes[0]?.at.y ?? 0;
   const moment = newtons * (x * (r.ear.centre.y - rowY) - y * r.ear.centre.x);
   const squares = r.holes.reduce((sum, { at }) => sum + at.x * at.x, 0);
@@ -107,7 +106,7 @@ function checkBentPull(
 ): readonly Finding[] {
   const strength = strengthAt(material, p.thickness.mm);
   const first = r.holes[0];
-  const up = newtons * pullDirection(p.pullAngle.value).y;
+  const up = newtons * pullOn(p).y;
   if (strength === undefined || r.bend === undefined || first === undefined || up <= 0) return [];
   const lever = r.bend.bendFrom - first.at.y;
   const width = Math.max(1, Math.min(2 * lever, p.base.mm / r.holes.length));

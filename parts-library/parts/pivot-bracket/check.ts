@@ -24,11 +24,10 @@ import { letterText } from '../lettering/strokes.js';
 import { patternOf } from '../shared/bolted.js';
 import { checkAlong, checkCope, checkLeanOver, checkWeldMetal } from '../shared/ear-checks.js';
 import { checkBend } from '../shared/foot-checks.js';
-import { pullDirection } from '../shared/pull-fields.js';
 import { checkFootLoad } from './check-foot.js';
 import { checkPivotHole } from './check-pivot.js';
 import type { PivotBracket } from './parameters.js';
-import { filletOf, gapOf, resolveBracket, thinnerOf } from './resolve.js';
+import { filletOf, gapOf, pullOn, resolveBracket, thinnerOf } from './resolve.js';
 
 export function checkPivotBracket(part: Part, p: PivotBracket, facts: Facts): readonly Finding[] {
   const answer = resolveBracket(p);
@@ -48,7 +47,7 @@ export function checkPivotBracket(part: Part, p: PivotBracket, facts: Facts): re
     ears,
     fields: { pin: p.pivot === 'bolt' ? 'pin' : 'outside', beside: 'nose', thickness: 'thickness' },
   };
-  const direction = pullDirection(p.pullAngle.value);
+  const direction = pullOn(p);
   const load = p.pull === undefined ? undefined : { newtons: p.pull.value, direction };
   const each = load === undefined ? undefined : load.newtons / ears;
   const weld: EdgeWeld = {

@@ -7,7 +7,13 @@ import { holeFeature } from '../shared/holes.js';
 import { refuseToDraw } from '../shared/refuse.js';
 import { pivotBracketAbout } from './about.js';
 import type { PivotBracket } from './parameters.js';
-import { resolveBracket } from './resolve.js';
+import { isMirrored, resolveBracket } from './resolve.js';
+
+const NAMES = {
+  pair: 'Pivot bracket, one of a pair',
+  handed: 'Pivot bracket, one hand of a pair',
+  single: 'Pivot bracket',
+} as const;
 
 export function drawPivotBracket(p: PivotBracket): Staged<Part | undefined> {
   const answer = resolveBracket(p);
@@ -34,12 +40,15 @@ export function drawPivotBracket(p: PivotBracket): Staged<Part | undefined> {
     id === 'pivot' ? 'nose' : p.inset.mm <= size.diameter / 2 ? 'inset' : 'spacing',
   );
   if (stray !== undefined) return refuseToDraw('bracket', stray.field, stray.says);
-  const { value, findings } = finishPart(
-    pivotBracketAbout.id,
-    p.standoffs === 'pair' ? 'Pivot bracket, one of a pair' : 'Pivot bracket',
-    plain,
-    p,
-    [{ x: 0, y: (ear.centre.y - cut / 2 - (bend === undefined ? -answer.value.footEnd : 0)) / 2 }],
-  );
-  return { value: { ...value, quantity: p.standoffs === 'pair' ? 2 : 1 }, findings };
+  const { value, findings } = finishPart(pivotBracketAbout.id, NAMES[p.standoffs], plain, p, [
+    { x: 0, y: (ear.centre.y - cut / 2 - (bend === undefined ? -answer.value.footEnd : 0)) / 2 },
+  ]);
+  return {
+    value: {
+      ...value,
+      quantity: p.standoffs === 'pair' ? 2 : 1,
+      ...(isMirrored(p) ? { mirrored: true } : {}),
+    },
+    findings,
+  };
 }

@@ -135,13 +135,25 @@ function earFields(f: FieldKit) {
     }),
     standoffs: f.choice({
       title: 'Standoffs',
-      help: 'One, or two with what turns between them.',
+      help: 'One, or two with what turns between them. handed: one of two, whose mirror image is a part of its own.',
       group,
       choices: [
         { value: 'pair', label: 'Pair' },
+        { value: 'handed', label: 'One hand of a pair' },
         { value: 'single', label: 'Single' },
       ],
       default: 'pair',
+    }),
+    mirrored: f.choice({
+      title: 'Mirrored',
+      help: 'Drawn as the other hand: the pivot leans and the pull acts to the other side; the foot still bends up, and the label still reads.',
+      group,
+      choices: [
+        { value: 'no', label: 'As given' },
+        { value: 'yes', label: 'Mirrored' },
+      ],
+      default: 'no',
+      appliesWhen: { field: 'standoffs', values: ['handed', 'single'] },
     }),
     gap: f.length.given({
       title: 'Gap',
@@ -152,7 +164,7 @@ function earFields(f: FieldKit) {
       max: 2000,
       usual: [30, 120],
       default: '60.5 mm',
-      appliesWhen: { field: 'standoffs', values: ['pair'] },
+      appliesWhen: { field: 'standoffs', values: ['pair', 'handed'] },
     }),
   };
 }

@@ -1,10 +1,12 @@
 // A pivot bracket worked out: hole, nose, outside, foot laid flat, foot holes; or what does not go together.
+import type { Point } from '../../geometry/index.js';
 import { clearanceHole, findThread, type Thread } from '../../handbook/index.js';
 import type { Unit } from '../../units/index.js';
 import type { PlacedHole } from '../shared/bolted.js';
 import { layFoot, type BentFoot } from '../shared/foot.js';
 import { drawEar, type EarOutline } from '../shared/ear-outline.js';
 import { sizeHole, type SizedHole } from '../shared/holes.js';
+import { pullDirection } from '../shared/pull-fields.js';
 import { refusal, rememberResolved, type Resolved } from '../shared/resolved.js';
 import { roundText } from '../shared/words.js';
 import { legOf } from '../shared/weld-edge-fields.js';
@@ -78,7 +80,7 @@ function work(p: PivotBracket): Resolved<ResolvedBracket> {
     base: p.base.mm,
     height: above,
     nose,
-    lean: p.lean.mm,
+    lean: isMirrored(p) ? -p.lean.mm : p.lean.mm,
     tube: p.foot === 'weld' && p.edge === 'coped' ? p.tube.mm : undefined,
     foot,
   });
@@ -95,4 +97,16 @@ export const thinnerOf = (p: PivotBracket): number => Math.min(p.thickness.mm, p
 
 export const filletOf = (p: PivotBracket, unit: Unit): number => legOf(p.weldLeg, thinnerOf(p), unit);
 
-export const gapOf = (p: PivotBracket): number | undefined => (p.standoffs === 'pair' ? p.gap.mm : undefined);
+export const gapOf = (p: PivotBracket): number | undefined =>
+  p.standoffs === 'single' ? undefined : p.gap.mm;
+
+/** A pair is cut from one drawing; only a part of its own has a hand. */
+export function isMirrored(p: PivotBracket): boolean {
+  return p.mirrored === 'yes' && p.standoffs !== 'pair';
+}
+
+/** Direction of the pull on the part as it is drawn, a unit vector. */
+export function pullOn(p: PivotBracket): Point {
+  const { x, y } = pullDirection(p.pullAngle.value);
+  return { x: isMirrored(p) ? -x : x, y };
+}

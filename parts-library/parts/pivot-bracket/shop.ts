@@ -7,11 +7,11 @@ import { holeSteps } from '../shared/holes.js';
 import { pinSet } from '../shared/pin-set.js';
 import { DEBURR, edgeWeldSteps } from '../shared/weld-steps.js';
 import type { PivotBracket } from './parameters.js';
-import { filletOf, gapOf, resolveBracket } from './resolve.js';
+import { filletOf, gapOf, isMirrored, resolveBracket } from './resolve.js';
 
-/** Over both ears, mm; over one for a single bracket. */
+/** Over both ears of two, mm; over one for a single bracket. */
 const overEars = (p: PivotBracket): number =>
-  p.standoffs === 'pair' ? p.gap.mm + 2 * p.thickness.mm : p.thickness.mm;
+  p.standoffs === 'single' ? p.thickness.mm : p.gap.mm + 2 * p.thickness.mm;
 
 /** Sawn length of the pivot tube or bush, mm. */
 const sawnLength = (p: PivotBracket): number => overEars(p) + (p.pivot === 'tube' ? 2 * p.overhang.mm : 0);
@@ -90,7 +90,7 @@ function footSteps(p: PivotBracket, { format }: Facts): readonly ShopStep[] {
       ? [
           {
             kind: 'bend' as const,
-            says: `Bend the foot up 90°, inside radius ${format.length(p.radius.mm)}${gap === undefined ? '' : '; the second one of a pair the other way, unless both feet are to point one way'}.`,
+            says: `Bend the foot up 90°, inside radius ${format.length(p.radius.mm)}${p.standoffs === 'pair' ? '; the second one of a pair the other way, unless both feet are to point one way' : ''}.`,
             featureIds: ['bend'],
           },
         ]
@@ -156,7 +156,7 @@ export function pivotBracketSteps(_part: Part, p: PivotBracket, facts: Facts): r
     {
       kind: 'measure',
       says:
-        p.standoffs === 'pair'
+        p.standoffs !== 'single'
           ? `Afterwards: gap ${length(p.gap.mm)} at the pivot and at the foot, pivot square to the frame, what turns falls by its own weight.`
           : 'Afterwards: the pivot is square to the frame from two sides.',
     },
@@ -172,15 +172,17 @@ export function pivotBracketHardware(
   const answer = resolveBracket(p);
   if (!answer.ok) return [];
   const r = answer.value;
+  // What goes through both hands is listed with the one that is not mirrored.
+  const isListed = !(p.standoffs === 'handed' && isMirrored(p));
   return [
-    ...(p.pivot === 'bolt'
+    ...(p.pivot === 'bolt' || (p.pivot === 'tube' && !isListed)
       ? []
       : [
           {
             id: 'pivot',
             kind: p.pivot === 'tube' ? ('tube' as const) : ('bearing' as const),
             name: `${p.pivot === 'tube' ? 'tube' : 'bush'} ${format.bare(p.outside.mm)} × ${format.bare(p.tubeWall.mm)}`,
-            quantity: p.pivot === 'tube' ? 1 : p.standoffs === 'pair' ? 2 : 1,
+            quantity: p.pivot === 'tube' || p.standoffs !== 'pair' ? 1 : 2,
             length: p.pivot === 'tube' ? sawnLength(p) : p.thickness.mm,
             says:
               p.pivot === 'tube'
@@ -188,7 +190,9 @@ export function pivotBracketHardware(
                 : 'Pressed in flush.',
           },
         ]),
-    ...pinSet({ thread: r.pin, grade: p.boltGrade, quantity: 1, grip: sawnLength(p) }, format),
+    ...(isListed
+      ? pinSet({ thread: r.pin, grade: p.boltGrade, quantity: 1, grip: sawnLength(p) }, format)
+      : []),
     ...(r.holes.length === 0 || r.size.made === 'tapped'
       ? []
       : boltItems(
