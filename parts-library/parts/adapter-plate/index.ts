@@ -6,6 +6,7 @@ import { adapterPlateDerived } from './derived.js';
 import { adapterPlateDimensions } from './dimensions.js';
 import { drawAdapterPlate } from './draw.js';
 import { adapterPlateGhosts } from './ghosts.js';
+import { adapterPlateHardware } from './hardware.js';
 import { adapterPlateParameters } from './parameters.js';
 import { adapterPlateSteps } from './steps.js';
 
@@ -18,4 +19,5 @@ export const adapterPlate = defineFamily({
   ghosts: adapterPlateGhosts,
   derived: adapterPlateDerived,
   steps: adapterPlateSteps,
+  hardware: adapterPlateHardware,
 });
