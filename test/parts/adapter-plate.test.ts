@@ -548,3 +548,8 @@ describe('hardware of an adapter plate', () => {
     expect(bolts({ thickness: 6 })?.says).toContain('taken to be 6 mm thick: measure it');
   });
 });
+
+test('a 6.8 drill at 25 m/min turns at 25000 ÷ (π × 6.8) = 1170, said to the nearest fifty', () => {
+  const steps = run({ holes: 'tapped', bolt: 'M8' }).value?.steps ?? [];
+  expect(steps.find(({ kind }) => kind === 'drill')?.says).toContain('at about 1150 rpm in mild steel');
+});
