@@ -40,6 +40,8 @@ export {
   IDLER_TEETH_IN_MESH,
 } from './idler.js';
 export type { IdlerQuestion, IdlerRun } from './idler.js';
+export { weldAngle, weldAngleSource } from './weld-tolerance.js';
+export type { WeldClass } from './weld-tolerance.js';
 export { jointFriction, slipLoad } from './slip.js';
 export type { SlipLoad } from './slip.js';
 export { findGrade, listGrades } from './bolt-grades.js';

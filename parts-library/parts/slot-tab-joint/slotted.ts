@@ -1,49 +1,12 @@
 // The plate with slots: a rectangle, its slots with relieved corners and, where they are narrow, an eye to pierce in.
-import {
-  makeContour,
-  rectangleContour,
-  relieveCorners,
-  type Contour,
-  type Vertex,
-} from '../../geometry/index.js';
+import { makeContour, rectangleContour, type Contour } from '../../geometry/index.js';
 import type { CutFeature, EdgeUse, Feature } from '../../model/index.js';
 import { refuseStray } from '../shared/finish-part.js';
 import { refusal, type Resolved } from '../shared/resolved.js';
+import { largestRelief, tabSlot } from '../shared/tab-slot.js';
 import { roundText } from '../shared/words.js';
 import type { Joint } from './joint.js';
 import type { SlotTabJoint } from './parameters.js';
-
-/** Vertices of one long side of a slot, with half an eye in its middle; `side` −1 is the lower one, run to the right. */
-function eyeOn(side: 1 | -1, half: number, radius: number): readonly Vertex[] {
-  const reach = Math.sqrt(radius * radius - half * half);
-  return [
-    { x: side * reach, y: side * half, bulge: Math.tan(Math.asin(reach / radius) / 2) },
-    { x: -side * reach, y: side * half, bulge: 0 },
-  ];
-}
-
-/** A slot about the origin, long along x. */
-export function slotAtOrigin(p: SlotTabJoint, joint: Joint): readonly Vertex[] {
-  const [w, h] = [joint.slotLength / 2, joint.slotWidth / 2];
-  const corners = [
-    { x: -w, y: -h },
-    { x: w, y: -h },
-    { x: w, y: h },
-    { x: -w, y: h },
-  ];
-  const relieved = relieveCorners(corners, () => p.relief.mm);
-  const eye = (p.eye?.mm ?? 0) / 2;
-  if (eye <= h) return relieved;
-  // Each corner gives one vertex, or two with a relief; the long sides leave the first and the third corner.
-  const each = relieved.length / 4;
-  return [
-    ...relieved.slice(0, each),
-    ...eyeOn(-1, h, eye),
-    ...relieved.slice(each, 3 * each),
-    ...eyeOn(1, h, eye),
-    ...relieved.slice(3 * each),
-  ];
-}
 
 /** The long sides of a slot seat on the tab. */
 function edgesOf(contour: Contour, y: number, joint: Joint): readonly EdgeUse[] {
@@ -66,10 +29,10 @@ function refuseSizes(p: SlotTabJoint, joint: Joint): Resolved<never> | undefined
       `Corners of ${roundText(p.corner.mm)} mm do not fit on ${roundText(p.plateLength.mm)} × ${roundText(p.plateWidth.mm)} mm; ${roundText(most)} mm is the most.`,
     );
   const bites = 2 * Math.SQRT2 * p.relief.mm;
-  if (bites >= joint.slotWidth - 0.01)
+  if (p.relief.mm >= largestRelief(joint.slotWidth))
     return refusal(
       'relief',
-      `Reliefs of ${roundText(p.relief.mm)} mm use up the ends of a slot ${roundText(joint.slotWidth)} mm wide; ${roundText(joint.slotWidth / 2 / Math.SQRT2)} mm is the most.`,
+      `Reliefs of ${roundText(p.relief.mm)} mm use up the ends of a slot ${roundText(joint.slotWidth)} mm wide; ${roundText(largestRelief(joint.slotWidth) - 0.005)} mm is the most.`,
     );
   const eye = p.eye?.mm ?? 0;
   return eye > joint.slotWidth && eye >= joint.slotLength - bites
@@ -99,7 +62,12 @@ export function slottedPlate(p: SlotTabJoint, joint: Joint): Resolved<readonly F
       'outline',
     ),
   };
-  const one = slotAtOrigin(p, joint);
+  const one = tabSlot({
+    length: joint.slotLength,
+    width: joint.slotWidth,
+    relief: p.relief.mm,
+    eye: p.eye?.mm,
+  });
   const slots = joint.centres.map((x, index): CutFeature => {
     const contour = makeContour(
       one.map((vertex) => ({ ...vertex, x: vertex.x + x, y: vertex.y + y })),
