@@ -25,6 +25,7 @@ import { tensionerArmAbout } from './tensioner-arm/about.js';
 import { ownOutlineAbout } from './own-outline/about.js';
 import { pedalBaseAbout } from './pedal-base/about.js';
 import { slotTabJointAbout } from './slot-tab-joint/about.js';
+import { tackJigAbout } from './tack-jig/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -52,6 +53,7 @@ const ABOUTS: readonly About[] = [
   ownOutlineAbout,
   pedalBaseAbout,
   slotTabJointAbout,
+  tackJigAbout,
 ];
 
 /** What is said of every family, whether it is loaded or not. */

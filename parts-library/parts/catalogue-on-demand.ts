@@ -28,6 +28,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'own-outline': async () => (await import('./own-outline/index.js')).ownOutline,
   'pedal-base': async () => (await import('./pedal-base/index.js')).pedalBase,
   'slot-tab-joint': async () => (await import('./slot-tab-joint/index.js')).slotTabJoint,
+  'tack-jig': async () => (await import('./tack-jig/index.js')).tackJig,
 };
 
 const loaded = new Map<string, Family>();

@@ -26,6 +26,7 @@ import { tensionerArm } from './tensioner-arm/index.js';
 import { ownOutline } from './own-outline/index.js';
 import { pedalBase } from './pedal-base/index.js';
 import { slotTabJoint } from './slot-tab-joint/index.js';
+import { tackJig } from './tack-jig/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -54,6 +55,7 @@ const FAMILIES: readonly Family[] = [
   ownOutline,
   pedalBase,
   slotTabJoint,
+  tackJig,
 ];
 
 /** Every family that is loaded, in the order in which a list shows them. */
