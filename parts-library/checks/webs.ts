@@ -5,6 +5,7 @@ import {
   circleContour,
   containsPoint,
   distanceBetweenContours,
+  distanceWithin,
   isCircle,
   nearestOnContour,
   type Bounds,
@@ -20,6 +21,8 @@ interface Hollow {
   readonly id: string;
   readonly name: string;
   readonly contour: Contour;
+  /** The side of its line that metal lies on. */
+  readonly metal: 'inside' | 'outside';
   /** Set for a round hole, whose distances have a closed form; never for the outline, which lies round the others. */
   readonly circle?: { readonly centre: Point; readonly radius: number } | undefined;
 }
@@ -33,19 +36,36 @@ interface Web {
  * From a round hole to a contour beside it, or to the outline round it: its centre's distance less its radius. None
  * where they cross, and none where the centre lies on the side without metal: in the other hole, or off the plate.
  */
-function webFromCircle(circle: { readonly centre: Point; readonly radius: number }, other: Contour): Web {
+function webFromCircle(
+  circle: { readonly centre: Point; readonly radius: number },
+  { contour: other, metal }: Hollow,
+): Web {
   const nearest = nearestOnContour(other, circle.centre);
-  const metal = areaOf(other) > 0 ? 'inside' : 'outside';
   const onMetal = containsPoint(other, circle.centre) === metal;
   return { distance: onMetal ? Math.max(0, nearest.distance - circle.radius) : 0, at: nearest.point };
 }
 
 /** Exact least distance between two hollows, and where. */
 function webBetween(a: Hollow, b: Hollow): Web {
-  if (a.circle !== undefined) return webFromCircle(a.circle, b.contour);
-  if (b.circle !== undefined) return webFromCircle(b.circle, a.contour);
+  if (a.circle !== undefined) return webFromCircle(a.circle, b);
+  if (b.circle !== undefined) return webFromCircle(b.circle, a);
   const gap = distanceBetweenContours(a.contour, b.contour);
   return { distance: gap.distance, at: gap.from };
+}
+
+/** Contours of more segments than this are asked by what lies near. */
+const MANY = 24;
+
+/** True when a round hole is known to be on the metal of a long contour and at least `distance` from its line. */
+function staysClear(a: Hollow, b: Hollow, distance: number): boolean {
+  const [circle, other] = a.circle === undefined ? [b.circle, a] : [a.circle, b];
+  if (circle === undefined || other.contour.length <= MANY) return false;
+  const { centre, radius } = circle;
+  const reach = radius + distance;
+  return (
+    distanceWithin(other.contour, centre, reach) >= reach &&
+    containsPoint(other.contour, centre) === other.metal
+  );
 }
 
 /** What two hollows are apart at the least: the gap between their boxes. */
@@ -55,6 +75,8 @@ const leastApart = (a: Bounds, b: Bounds): number =>
 /** A tapped hole ends at its thread's outside. */
 const threadOf = (hole: Hole): number => (hole.finish === 'tap' ? (hole.takes ?? 0) : 0);
 
+const sideOfMetal = (contour: Contour): Hollow['metal'] => (areaOf(contour) > 0 ? 'inside' : 'outside');
+
 /** Openings as cut, marks as they will be drilled, a bore at its finished size, and the outline. */
 function hollowsOf(part: Part): readonly Hollow[] {
   const outline = outlineOf(part);
@@ -62,16 +84,24 @@ function hollowsOf(part: Part): readonly Hollow[] {
     id,
     name,
     contour: circleContour(centre, radius, 'opening'),
+    metal: 'outside',
     circle: { centre, radius },
   });
   return [
-    { id: outline.id, name: 'the outside', contour: outline.contour },
+    { id: outline.id, name: 'the outside', contour: outline.contour, metal: sideOfMetal(outline.contour) },
     ...part.features.flatMap((feature): readonly Hollow[] => {
       if (feature.purpose === 'opening') {
         const circle = isCircle(feature.contour);
         // Bored or ground later: what counts is the finished size.
         return circle === undefined
-          ? [{ id: feature.id, name: feature.name, contour: feature.contour }]
+          ? [
+              {
+                id: feature.id,
+                name: feature.name,
+                contour: feature.contour,
+                metal: sideOfMetal(feature.contour),
+              },
+            ]
           : [
               round(
                 feature.id,
@@ -112,7 +142,7 @@ export function checkWebs(part: Part, facts: Facts): readonly Finding[] {
         boxA !== undefined &&
         boxB !== undefined &&
         leastApart(boxA, boxB) >= thinnest.gap.distance;
-      if (isFar) continue;
+      if (isFar || (thinnest !== undefined && staysClear(a, b, thinnest.gap.distance))) continue;
       const gap = webBetween(a, b);
       if (thinnest === undefined || gap.distance < thinnest.gap.distance) thinnest = { a, b, gap };
     }

@@ -17,6 +17,13 @@ function packed(contour: Contour): PackedContours {
   return flat;
 }
 
+/**
+ * Distance from a point to a contour's line, mm, looking no farther than `within`, which is what comes back when
+ * nothing is nearer. For many questions of one contour.
+ */
+export const distanceWithin = (contour: Contour, p: Point, within: number): number =>
+  nearestWithin(packed(contour), p.x, p.y, within);
+
 export type Side = 'inside' | 'outside' | 'on';
 
 /**

@@ -57,7 +57,7 @@ export {
   type Nearest,
 } from './distance.js';
 export { reachAlong } from './reach.js';
-export { containsContour, containsPoint, type Side } from './contain.js';
+export { containsContour, containsPoint, distanceWithin, type Side } from './contain.js';
 export { roundCorners } from './fillet.js';
 export { hullContour, type Disc } from './hull.js';
 export { turnedContour } from './turned.js';

@@ -1,13 +1,7 @@
 // The whole way of a drawing: text, strokes, millimetres, shapes, one part, and what there is to say about it.
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import {
-  DRAWING_LIMITS,
-  type Drawing,
-  type DrawnShape,
-  type Finding,
-  type Staged,
-} from '../../model/index.js';
+import { DRAWING_LIMITS, type DrawnShape, type Finding, type Staged } from '../../model/index.js';
 import { assemble, isCutPath, tidy } from './assemble.js';
 import type { ReadLayer } from './operations.js';
 import type { ReadDrawing } from './read-drawing.js';

@@ -12,7 +12,7 @@ import {
   quantity,
   type Facts,
 } from '../../checks/index.js';
-import { containsPoint, nearestOnContour } from '../../geometry/index.js';
+import { distanceWithin, nearestOnContour } from '../../geometry/index.js';
 import { findMaterial, goodEdgeDistance, minEdgeDistance, type Source } from '../../handbook/index.js';
 import { outlineOf, type CutFeature, type Finding, type Part, type Remedy } from '../../model/index.js';
 import { letterText } from '../lettering/strokes.js';
@@ -106,43 +106,45 @@ function checkDetail(part: Part, facts: Facts): readonly Finding[] {
 /** Round holes larger than this are windows, not for bolts, mm: an M24 bolt's clearance. */
 const LARGEST_BOLT_HOLE = 26;
 
+/** Edge distances beyond this many hole diameters are not told apart. */
+const FAR_FROM_EDGE = 10;
+
 /** The hole that stands nearest to the outside for its size: a bolt in it would be judged by this. */
 function checkEdges(part: Part, facts: Facts): readonly Finding[] {
   const { contour } = outlineOf(part);
   const holes = holeGroups(part.features)
     .filter(({ size }) => size <= LARGEST_BOLT_HOLE)
     .flatMap(({ size, places, featureIds }) =>
-      places.map((at, i) => {
-        const { distance, point } = nearestOnContour(contour, at);
-        const isOn = containsPoint(contour, at) === 'inside';
-        return { size, at, id: featureIds[i] ?? '', point, distance: isOn ? distance : -distance };
-      }),
+      places.map((at, i) => ({
+        size,
+        at,
+        id: featureIds[i] ?? '',
+        distance: distanceWithin(contour, at, FAR_FROM_EDGE * size),
+      })),
     );
   const [first, ...others] = holes;
   if (first === undefined) return [];
   const worst = others.reduce((a, b) => (b.distance / b.size < a.distance / a.size - 1e-9 ? b : a), first);
+  const { point, distance: apart } = nearestOnContour(contour, worst.at);
   const least = minEdgeDistance(worst.size, 'metric');
   const good = goodEdgeDistance(worst.size);
-  const level = judge(
-    ['caution', worst.distance < least.value - 1e-6],
-    ['note', worst.distance < good.value - 1e-6],
-  );
+  const level = judge(['caution', apart < least.value - 1e-6], ['note', apart < good.value - 1e-6]);
   const limit = level === 'caution' ? least : good;
   return [
     found({
       code: 'edge-distance',
       level,
       subject: { featureId: worst.id },
-      anchor: { x: (worst.at.x + worst.point.x) / 2, y: (worst.at.y + worst.point.y) / 2 },
+      anchor: { x: (worst.at.x + point.x) / 2, y: (worst.at.y + point.y) / 2 },
       field: 'drawing',
-      title: `Hole ⌀${facts.format.length(worst.size)} stands ${facts.format.length(worst.distance)} from the outside, ${facts.format.length(limit.value)} wanted for a bolt that fills it`,
+      title: `Hole ⌀${facts.format.length(worst.size)} stands ${facts.format.length(apart)} from the outside, ${facts.format.length(limit.value)} wanted for a bolt that fills it`,
       says:
         level === 'pass'
           ? 'Hole centre to the outside.'
           : 'Hole centre to the outside. A bolt near the edge tears out; more metal there, or a smaller bolt, would do. A hole that carries nothing may stand so.',
-      value: quantity(worst.distance, 'mm'),
+      value: quantity(apart, 'mm'),
       limit: quantity(limit.value, 'mm'),
-      formula: `${digits(worst.distance)} ÷ ${digits(worst.size)} = ${digits(worst.distance / worst.size)}; least ${digits(least.value)}, good ${digits(good.value)}`,
+      formula: `${digits(apart)} ÷ ${digits(worst.size)} = ${digits(apart / worst.size)}; least ${digits(least.value)}, good ${digits(good.value)}`,
       source: limit.source,
     }),
   ];

@@ -15,7 +15,7 @@ const SAME_SIZE = 0.005;
 
 /** Groups by size and way of making, the most numerous first; points without a size are no holes. */
 export function holeGroups(features: readonly Feature[]): readonly HoleGroup[] {
-  const groups = new Map<string, HoleGroup>();
+  const groups = new Map<string, HoleGroup & { readonly places: Point[]; readonly featureIds: string[] }>();
   for (const feature of features) {
     const circle = isOpening(feature) ? isCircle(feature.contour) : undefined;
     const drilled = isMark(feature) && feature.hole !== undefined ? feature : undefined;
@@ -25,12 +25,11 @@ export function holeGroups(features: readonly Feature[]): readonly HoleGroup[] {
     const made = drilled === undefined ? 'cut' : 'drill';
     const key = `${made} ${Math.round(size / SAME_SIZE)}`;
     const known = groups.get(key);
-    groups.set(key, {
-      size,
-      made,
-      places: [...(known?.places ?? []), at],
-      featureIds: [...(known?.featureIds ?? []), feature.id],
-    });
+    if (known === undefined) groups.set(key, { size, made, places: [at], featureIds: [feature.id] });
+    else {
+      known.places.push(at);
+      known.featureIds.push(feature.id);
+    }
   }
   return [...groups.values()].toSorted((a, b) => b.places.length - a.places.length || a.size - b.size);
 }

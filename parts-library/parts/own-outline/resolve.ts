@@ -15,12 +15,12 @@ import {
 } from '../../geometry/index.js';
 import type { Drawing, DrawnShape, Feature } from '../../model/index.js';
 import { contourOfShape } from '../fields/index.js';
+import { lastKnown } from '../shared/last-known.js';
 import { refusal, rememberResolved, type Refusal, type Resolved } from '../shared/resolved.js';
 import { roundText } from '../shared/words.js';
 import type { OwnOutline } from './parameters.js';
 
 export interface OutlineNow {
-  readonly outline: Contour;
   readonly features: readonly Feature[];
   /** Shapes that are kept to be seen. */
   readonly seen: readonly OpenPath[];
@@ -129,8 +129,8 @@ function scaleOf({ width, height, scale }: OwnOutline, drawn: Bounds): number | 
 /** Largest part that is made, mm: any plate is smaller. */
 const LARGEST = 6000;
 
-function resolveAnew(p: OwnOutline): Resolved<OutlineNow> {
-  const { drawing } = p;
+/** The one outline of a drawing, or what is wrong with it. */
+function outlineShape(drawing: Drawing): DrawnShape | Refusal {
   const [outline, other] = outlinesIn(drawing);
   if (outline === undefined)
     return refusal('drawing', 'No shape of the drawing is the outline; name a closed one.');
@@ -139,9 +139,47 @@ function resolveAnew(p: OwnOutline): Resolved<OutlineNow> {
       'drawing',
       `${outlinesIn(drawing).length} shapes are called the outline (${outline.id}, ${other.id}); a part has one, the others can be openings or ignored.`,
     );
-  if (!outline.closed) return refusal('drawing', `${outline.id} is not closed, so it can be no outline.`);
-  const lie: Transform = { mirror: p.mirrored === 'yes', rotateDegrees: p.turn.value };
-  const drawn = boundsOf(transformContour(contourOfShape(outline), lie));
+  return outline.closed
+    ? outline
+    : refusal('drawing', `${outline.id} is not closed, so it can be no outline.`);
+}
+
+/** The features of a drawing where they lie. Known again while nothing about their place changes: a drawing is large. */
+const placed = lastKnown(
+  (
+    drawing: Drawing,
+    mirror: boolean,
+    rotateDegrees: number,
+    scale: number,
+    markUpTo: number,
+  ): Resolved<Omit<OutlineNow, 'scale'>> => {
+    const outline = outlineShape(drawing);
+    if ('ok' in outline) return outline;
+    const lie: Transform = { mirror, rotateDegrees, scale };
+    const { minX, minY, maxX, maxY } = boundsOf(transformContour(contourOfShape(outline), lie));
+    const move: Transform = { ...lie, dx: -minX, dy: -minY };
+    const named = counter();
+    const features: Feature[] = [];
+    for (const shape of drawing.shapes) {
+      const made = featureOf(shape, move, markUpTo, named);
+      if (made === undefined) continue;
+      if (isRefusal(made)) return made;
+      features.push(made);
+    }
+    const seen = drawing.shapes
+      .filter(({ operation, vertices }) => operation === 'ignore' && vertices.length > 1)
+      .map((shape) => transformPath(pathOf(shape), move));
+    const bounds = { minX: 0, minY: 0, maxX: maxX - minX, maxY: maxY - minY };
+    return { ok: true, value: { features, seen, bounds } };
+  },
+);
+
+function resolveAnew(p: OwnOutline): Resolved<OutlineNow> {
+  const { drawing } = p;
+  const outline = outlineShape(drawing);
+  if ('ok' in outline) return outline;
+  const [mirror, turn] = [p.mirrored === 'yes', p.turn.value];
+  const drawn = boundsOf(transformContour(contourOfShape(outline), { mirror, rotateDegrees: turn }));
   const scale = scaleOf(p, drawn);
   if (typeof scale !== 'number') return scale;
   const size = Math.max(drawn.maxX - drawn.minX, drawn.maxY - drawn.minY) * scale;
@@ -150,30 +188,8 @@ function resolveAnew(p: OwnOutline): Resolved<OutlineNow> {
       'scale',
       `The part would be ${roundText(size)} mm long; accepted is 1 to ${LARGEST}. Is the drawing’s unit right?`,
     );
-  const move: Transform = { ...lie, scale, dx: -drawn.minX * scale, dy: -drawn.minY * scale };
-  const named = counter();
-  const features: Feature[] = [];
-  for (const shape of drawing.shapes) {
-    const made = featureOf(shape, move, p.markUpTo?.mm ?? 0, named);
-    if (made === undefined) continue;
-    if (isRefusal(made)) return made;
-    features.push(made);
-  }
-  const value: OutlineNow = {
-    outline: transformContour(facing(contourOfShape(outline), 'outline'), move),
-    features,
-    seen: drawing.shapes
-      .filter(({ operation, vertices }) => operation === 'ignore' && vertices.length > 1)
-      .map((shape) => transformPath(pathOf(shape), move)),
-    bounds: {
-      minX: 0,
-      minY: 0,
-      maxX: (drawn.maxX - drawn.minX) * scale,
-      maxY: (drawn.maxY - drawn.minY) * scale,
-    },
-    scale,
-  };
-  return { ok: true, value };
+  const answer = placed(drawing, mirror, turn, scale, p.markUpTo?.mm ?? 0);
+  return answer.ok ? { ok: true, value: { ...answer.value, scale } } : answer;
 }
 
 /** The features of a drawing under its parameters, or what does not go together. */
