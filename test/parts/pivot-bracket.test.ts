@@ -56,6 +56,14 @@ describe('the pivot’s hole', () => {
     });
   });
 
+  test('a pivot bolt has its nose as edge distance, not the rim of its own hole', () => {
+    // Nose R 24 about the bolt: 24 ÷ 12 = 2 d, the good distance.
+    expect(finding({ ...STANDOFF, pivot: 'bolt' }, 'edge-distance')).toMatchObject({
+      level: 'pass',
+      value: { amount: 24 },
+    });
+  });
+
   test('a tube’s whole hole is welded, a turning bolt presses on its upper half', () => {
     const roles = (given: Record<string, unknown>) => {
       const feature = part(given).features.find(({ id }) => id === 'pivot');

@@ -18,7 +18,7 @@ const NAMES = {
 export function drawPivotBracket(p: PivotBracket): Staged<Part | undefined> {
   const answer = resolveBracket(p);
   if (!answer.ok) return refuseToDraw('bracket', answer.field, answer.says);
-  const { ear, cut, finished, pressing, size, holes, bend } = answer.value;
+  const { ear, cut, finished, pin, pressing, size, holes, bend } = answer.value;
   const plain: readonly Feature[] = [
     { id: 'outline', name: 'outline', purpose: 'outline', contour: ear.contour, edges: ear.edges },
     {
@@ -26,7 +26,12 @@ export function drawPivotBracket(p: PivotBracket): Staged<Part | undefined> {
       name: 'pivot hole',
       purpose: 'opening',
       contour: circleContour(ear.centre, cut / 2, 'opening'),
-      hole: { finish: p.pivot === 'bush' ? 'bore' : 'cut', size: finished, takes: pressing },
+      hole: {
+        finish: p.pivot === 'bush' ? 'bore' : 'cut',
+        size: finished,
+        takes: pressing,
+        ...(p.pivot === 'bolt' ? { thread: pin.name } : {}),
+      },
       // A tube is welded in all round; what turns presses on the half towards the nose.
       edges:
         p.pivot === 'tube'
