@@ -1,6 +1,7 @@
 // Starts the bench: loads the job that the address names, and shows it.
 import { options, render, type ComponentChild } from 'preact';
 import { startingShop, type ShopFacts } from '../parts-library/job/index.js';
+import { loadKits } from '../parts-library/kits/index.js';
 import { loadFamilies } from '../parts-library/parts/index.js';
 import { App } from './app.js';
 import { FirstJob } from './sheet/first-job.js';
@@ -44,7 +45,10 @@ async function open(loaded: Loaded, shop: ShopFacts): Promise<void> {
     return;
   }
   const { job, tag } = loaded;
-  await loadFamilies(job.rows.map(({ family }) => family));
+  await Promise.all([
+    loadFamilies(job.rows.map(({ family }) => family)),
+    loadKits(job.kits.map(({ kit }) => kit)),
+  ]);
   if (!job.rows.some(({ id }) => id === route.value.rowId) || route.value.jobId !== job.id) {
     const write = route.value.beside === 'drive' ? writeDriveRoute : writeRoute;
     window.history.replaceState(null, '', write(job.id, job.rows[0]?.id));

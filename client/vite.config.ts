@@ -2,12 +2,12 @@
 import { preact } from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 
-/** The page fetches a family's code when a job first needs it. */
-const familiesOnDemand: Plugin = {
-  name: 'families-on-demand',
+/** The page fetches the code of a family or a kit when a job first needs it. */
+const cataloguesOnDemand: Plugin = {
+  name: 'catalogues-on-demand',
   enforce: 'pre',
   resolveId(source, importer) {
-    return source === './catalogue.js' && importer?.endsWith('/parts-library/parts/index.ts')
+    return source === './catalogue.js' && /\/parts-library\/(parts|kits)\/index\.ts$/.test(importer ?? '')
       ? this.resolve('./catalogue-on-demand.js', importer)
       : undefined;
   },
@@ -16,7 +16,7 @@ const familiesOnDemand: Plugin = {
 export default defineConfig({
   root: import.meta.dirname,
   base: './',
-  plugins: [familiesOnDemand, preact()],
+  plugins: [cataloguesOnDemand, preact()],
   // makerjs is CommonJS; the development server has to convert it before the first part is drawn.
   optimizeDeps: { include: ['makerjs', 'clipper-lib'] },
   build: {

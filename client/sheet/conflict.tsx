@@ -1,5 +1,6 @@
 // Two people changed the job: what differs, side by side, and the choice, in place above the print.
 import type { Job } from '../../parts-library/job/index.js';
+import { loadKits } from '../../parts-library/kits/index.js';
 import { loadFamilies } from '../../parts-library/parts/index.js';
 import type { Bench } from '../state/bench.js';
 import { differences } from './differences.js';
@@ -7,7 +8,10 @@ import { useBench } from '../state/bench-context.js';
 
 /** Goes on with the stored job; its parts may be of families that this page has not met. */
 async function take(bench: Bench, theirs: Job, tag: string): Promise<void> {
-  await loadFamilies(theirs.rows.map(({ family }) => family));
+  await Promise.all([
+    loadFamilies(theirs.rows.map(({ family }) => family)),
+    loadKits(theirs.kits.map(({ kit }) => kit)),
+  ]);
   bench.entries.dropAll();
   bench.edits.replace(theirs);
   bench.saver.tookTheirs(theirs, tag);

@@ -17,7 +17,7 @@ import {
   type Row,
   type ShopFacts,
 } from '../../parts-library/job/index.js';
-import { findKit, listKits, type Kit } from '../../parts-library/kits/index.js';
+import { findKit, listKitAbouts, loadKits, type Kit } from '../../parts-library/kits/index.js';
 import { loadFamilies, type About, type Field } from '../../parts-library/parts/index.js';
 import type { Derived, Finding } from '../../parts-library/model/index.js';
 import { fieldEcho, fieldText } from '../list/field-text.js';
@@ -80,7 +80,7 @@ export function createKit(from: {
   };
 
   return {
-    kits: listKits(),
+    kits: listKitAbouts(),
     use,
     fields: computed(() => {
       const { unit } = job.value;
@@ -130,6 +130,7 @@ export function createKit(from: {
       if (row.value !== undefined) take(followKit(job.value, row.value.id, parameter));
     },
     add: async (made) => {
+      await loadKits([made.id]);
       const expanded = expandKit(made.id, {}, job.value.unit);
       if (!expanded.ok) return;
       await loadFamilies(expanded.value.members.map(({ family }) => family));
