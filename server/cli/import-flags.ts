@@ -113,6 +113,12 @@ export function readingOptions(flags: Flags): {
     return undefined;
   };
   const pick = textOf(flags, 'pick');
+  if (pick !== undefined && !/^\s*\d{1,6}\s*$/.test(pick))
+    problems.push({
+      field: 'pick',
+      flag: '--pick',
+      says: `is "${pick}"; accepted is a whole number from 1.`,
+    });
   const lines = textOf(flags, 'lines');
   const made = (['ignore', 'score', 'etch'] as const).find((word) => word === lines);
   if (lines !== undefined && made === undefined)

@@ -1,9 +1,8 @@
 // Entities of a DXF file as pieces of line, by the group codes of the DXF reference.
-import type { Group } from 'dxf-parser';
 import type { Point } from '../../geometry/index.js';
 import { IDENTITY, movePoint, stretch, type Affine } from './affine.js';
 import { throughPoints } from './curves.js';
-import type { Record } from './dxf-records.js';
+import type { Group, Record } from './dxf-records.js';
 import { READ_LIMITS } from './limits.js';
 import { movePiece, type Piece, type SegmentPiece } from './pieces.js';
 import { DrawingProblem } from './problem.js';

@@ -1,7 +1,13 @@
 // Entities and blocks of a DXF file as lists of groups, read by dxf-parser from a text that can do it no harm.
-import DxfParser, { type Block, type Entity, type Group, type Scanner } from 'dxf-parser';
+import DxfParser, { type Block, type Entity, type Scanner } from 'dxf-parser';
 import type { FileGroup } from './dxf-groups.js';
 import { DrawingProblem } from './problem.js';
+
+/** A group: its code, and its value as a text or a number by the code. */
+export interface Group {
+  readonly code: number;
+  readonly value: number | string | boolean;
+}
 
 /** One entity: what it is, where in the file it stands, and its groups in order. */
 export interface Record {
