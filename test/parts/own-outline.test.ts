@@ -59,7 +59,7 @@ describe('the drawing', () => {
 
   test('says where it came from', () => {
     expect(run().value?.derived.find(({ id }) => id === 'source')?.text).toBe(
-      'tie-plate.dxf, in mm, 160 × 90 mm: 6 openings, 1 lines, 0 marks; a593d348',
+      'tie-plate.dxf, in mm, 160 × 90 mm: 6 openings, 1 line, 0 marks; a593d348',
     );
   });
 });

@@ -1,8 +1,9 @@
 // Entities of a DXF file as pieces of line, by the group codes of the DXF reference.
 import type { Point } from '../../geometry/index.js';
-import { IDENTITY, movePoint, stretch, type Affine } from './affine.js';
+import { IDENTITY } from './affine.js';
 import { throughPoints } from './curves.js';
-import type { Group, Record } from './dxf-records.js';
+import type { Record } from './dxf-records.js';
+import { need, numberOf, numbersOf, ownPlane, pointOf, pointsOf } from './dxf-values.js';
 import { READ_LIMITS } from './limits.js';
 import { movePiece, type Piece, type SegmentPiece } from './pieces.js';
 import { DrawingProblem } from './problem.js';
@@ -12,54 +13,6 @@ export interface EntityLine {
   readonly pieces: readonly Piece[];
   readonly closed: boolean;
   readonly note?: string;
-}
-
-const numberOf = (groups: readonly Group[], code: number): number | undefined => {
-  const value = groups.find((group) => group.code === code)?.value;
-  return typeof value === 'number' && Number.isFinite(value) ? value : undefined;
-};
-
-const numbersOf = (groups: readonly Group[], code: number): readonly number[] =>
-  groups.flatMap((group) => (group.code === code && typeof group.value === 'number' ? [group.value] : []));
-
-/** @throws DrawingProblem when the entity lacks it */
-function need(record: Record, code: number, what: string): number {
-  const value = numberOf(record.groups, code);
-  if (value === undefined)
-    throw new DrawingProblem(
-      `${record.type} of line ${record.line} has no ${what} (group ${code}); the file is damaged.`,
-    );
-  return value;
-}
-
-const pointOf = (record: Record, code: number, what: string): Point => ({
-  x: need(record, code, what),
-  y: need(record, code + 10, what),
-});
-
-/** Points that stand in a row, x and y each with their code. */
-function pointsOf(record: Record, code: number): readonly Point[] {
-  const xs = numbersOf(record.groups, code);
-  const ys = numbersOf(record.groups, code + 10);
-  if (xs.length !== ys.length)
-    throw new DrawingProblem(
-      `${record.type} of line ${record.line} has ${xs.length} x and ${ys.length} y values; the file is damaged.`,
-    );
-  return xs.map((x, i) => ({ x, y: ys[i] ?? 0 }));
-}
-
-/** A direction counts as straight up or down when it leans less than this. */
-const UPRIGHT = 1e-6;
-
-/**
- * The move from an entity's own plane (OCS) to the drawing's. Seen from behind, x is mirrored: the reference's
- * arbitrary axis of (0, 0, -1) is (-1, 0, 0).
- * @returns undefined for a plane that leans
- */
-export function ownPlane(groups: readonly Group[]): Affine | undefined {
-  const [x, y, z] = [numberOf(groups, 210) ?? 0, numberOf(groups, 220) ?? 0, numberOf(groups, 230) ?? 1];
-  if (Math.abs(x) > UPRIGHT * Math.abs(z) || Math.abs(y) > UPRIGHT * Math.abs(z) || z === 0) return undefined;
-  return z < 0 ? stretch(-1, 1) : IDENTITY;
 }
 
 const segment = (from: Point, to: Point, bulge = 0): SegmentPiece => ({ kind: 'segment', from, to, bulge });
@@ -255,52 +208,3 @@ export function lineOfEntity(record: Record): EntityLine | undefined {
 
 /** Where a POINT stands: in the drawing's own coordinates, whatever its plane. */
 export const placeOfPoint = (record: Record): Point => pointOf(record, 10, 'place');
-
-/** How an INSERT lays out its block. */
-export interface Copies {
-  readonly block: string;
-  /** One move for each copy, from the block's own coordinates less its base. */
-  readonly moves: readonly Affine[];
-}
-
-/** Most rows or columns of one array. */
-const MOST_IN_A_ROW = 1000;
-
-export function copiesOf(record: Record): Copies | undefined {
-  const { groups, line } = record;
-  const plane = ownPlane(groups);
-  if (plane === undefined) return undefined;
-  const block = groups.find(({ code }) => code === 2)?.value;
-  if (typeof block !== 'string' || block === '')
-    throw new DrawingProblem(`INSERT of line ${line} names no block; the file is damaged.`);
-  const at = pointOf(record, 10, 'place');
-  const angle = radians(numberOf(groups, 50) ?? 0);
-  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
-  const [sx, sy] = [numberOf(groups, 41) ?? 1, numberOf(groups, 42) ?? 1];
-  if (sx === 0 || sy === 0)
-    throw new DrawingProblem(`INSERT of line ${line} has a scale of 0; accepted is any other.`);
-  const columns = Math.max(1, numberOf(groups, 70) ?? 1);
-  const rows = Math.max(1, numberOf(groups, 71) ?? 1);
-  if (columns > MOST_IN_A_ROW || rows > MOST_IN_A_ROW)
-    throw new DrawingProblem(
-      `INSERT of line ${line} repeats its block ${columns} × ${rows} times; accepted are up to ${MOST_IN_A_ROW} each way.`,
-    );
-  const [dx, dy] = [numberOf(groups, 44) ?? 0, numberOf(groups, 45) ?? 0];
-  const moves = Array.from({ length: columns * rows }, (_, i): Affine => {
-    const offset = { x: (i % columns) * dx, y: Math.floor(i / columns) * dy };
-    const origin = {
-      x: at.x + offset.x * cosine - offset.y * sine,
-      y: at.y + offset.x * sine + offset.y * cosine,
-    };
-    const placed = movePoint(plane, origin);
-    return {
-      a: plane.a * cosine * sx,
-      b: sine * sx,
-      c: plane.a * -sine * sy,
-      d: cosine * sy,
-      e: placed.x,
-      f: placed.y,
-    };
-  });
-  return { block, moves };
-}

@@ -1,6 +1,7 @@
 // A DXF file as strokes: entities of the model, blocks laid out however deep, in the file's own unit.
 import { after, IDENTITY, movePoint, shift, type Affine } from './affine.js';
-import { copiesOf, lineOfEntity, placeOfPoint } from './dxf-entities.js';
+import { copiesOf } from './dxf-copies.js';
+import { lineOfEntity, placeOfPoint } from './dxf-entities.js';
 import { dxfSections } from './dxf-groups.js';
 import { dxfRecords, type DxfRecords, type Record } from './dxf-records.js';
 import { READ_LIMITS } from './limits.js';

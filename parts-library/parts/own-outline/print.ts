@@ -16,6 +16,8 @@ import { holeGroups } from './groups.js';
 import type { OwnOutline } from './parameters.js';
 import { resolveOutline } from './resolve.js';
 
+const some = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
+
 /** Where the part comes from, and how large it is made of what was drawn. */
 export function ownOutlineDerived(part: Part, p: OwnOutline, { format }: DrawContext): readonly Derived[] {
   const answer = resolveOutline(p);
@@ -31,7 +33,7 @@ export function ownOutlineDerived(part: Part, p: OwnOutline, { format }: DrawCon
       id: 'source',
       title: 'drawing',
       value: { amount: openings + lines + marks + 1, unit: '1' },
-      text: `${name}, in ${unit}, ${size}: ${openings} openings, ${lines} lines, ${marks} marks; ${digest.slice(0, 8)}`,
+      text: `${name}, in ${unit}, ${size}: ${some(openings, 'opening')}, ${some(lines, 'line')}, ${some(marks, 'mark')}; ${digest.slice(0, 8)}`,
     },
     ...(scale === 1
       ? []
