@@ -4,6 +4,7 @@ import type { Kit } from './kit.js';
 const LOADERS: Readonly<Record<string, () => Promise<Kit>>> = {
   'sprocket-carrier': async () => (await import('./sprocket-carrier/index.js')).sprocketCarrier,
   'pedal-set': async () => (await import('./pedal-set/index.js')).pedalSet,
+  'hub-pair': async () => (await import('./hub-pair/index.js')).hubPair,
 };
 
 const loaded = new Map<string, Kit>();
