@@ -1,6 +1,6 @@
 // How an INSERT lays out its block: where, how large, turned, in rows and columns.
 import { movePoint, type Affine } from './affine.js';
-import type { Record } from './dxf-records.js';
+import type { EntityRecord } from './dxf-records.js';
 import { numberOf, ownPlane, pointOf } from './dxf-values.js';
 import { DrawingProblem } from './problem.js';
 
@@ -16,7 +16,7 @@ export interface Copies {
 /** Most rows or columns of one array. */
 const MOST_IN_A_ROW = 1000;
 
-export function copiesOf(record: Record): Copies | undefined {
+export function copiesOf(record: EntityRecord): Copies | undefined {
   const { groups, line } = record;
   const plane = ownPlane(groups);
   if (plane === undefined) return undefined;

@@ -2,7 +2,7 @@
 import type { Point } from '../../geometry/index.js';
 import { IDENTITY } from './affine.js';
 import { throughPoints } from './curves.js';
-import type { Record } from './dxf-records.js';
+import type { EntityRecord } from './dxf-records.js';
 import { need, numberOf, numbersOf, ownPlane, pointOf, pointsOf } from './dxf-values.js';
 import { READ_LIMITS } from './limits.js';
 import { movePiece, type Piece, type SegmentPiece } from './pieces.js';
@@ -60,7 +60,7 @@ function halves(from: Point, to: Point, bulge: number): readonly Piece[] {
 }
 
 /** Corners of a light polyline: a bulge belongs to the corner before it. */
-function lightCorners(record: Record): readonly Corner[] {
+function lightCorners(record: EntityRecord): readonly Corner[] {
   const corners: { x: number; y: number; bulge: number }[] = [];
   for (const { code, value } of record.groups) {
     const last = corners.at(-1);
@@ -83,7 +83,7 @@ const MESH = 16 | 64;
 /** Flag of a vertex that only steers a curve through the others. */
 const STEERS = 16;
 
-function polyline(record: Record): EntityLine | undefined {
+function polyline(record: EntityRecord): EntityLine | undefined {
   const flags = numberOf(record.groups, 70) ?? 0;
   if ((flags & MESH) !== 0) return undefined;
   const corners = record.vertices
@@ -100,7 +100,7 @@ function polyline(record: Record): EntityLine | undefined {
   return { pieces: alongCorners(corners, closed).map((piece) => movePiece(plane, piece)), closed };
 }
 
-function spline(record: Record): EntityLine {
+function spline(record: EntityRecord): EntityLine {
   const { groups, line } = record;
   const controls = pointsOf(record, 10);
   const knots = numbersOf(groups, 40);
@@ -130,7 +130,7 @@ function spline(record: Record): EntityLine {
   };
 }
 
-function throughFitPoints(record: Record): EntityLine {
+function throughFitPoints(record: EntityRecord): EntityLine {
   const points = pointsOf(record, 11).filter((p, i, all) => {
     const before = all[i - 1];
     return before === undefined || Math.hypot(p.x - before.x, p.y - before.y) > 1e-9;
@@ -153,7 +153,7 @@ function throughFitPoints(record: Record): EntityLine {
   };
 }
 
-function ellipse(record: Record): EntityLine | undefined {
+function ellipse(record: EntityRecord): EntityLine | undefined {
   const { groups, line } = record;
   const plane = ownPlane(groups);
   if (plane === undefined) return undefined;
@@ -176,7 +176,7 @@ function ellipse(record: Record): EntityLine | undefined {
 }
 
 /** An entity's line in the drawing's plane; undefined for what this reader leaves out. */
-export function lineOfEntity(record: Record): EntityLine | undefined {
+export function lineOfEntity(record: EntityRecord): EntityLine | undefined {
   const { type, groups } = record;
   if (type === 'LINE')
     return { pieces: [segment(pointOf(record, 10, 'start'), pointOf(record, 11, 'end'))], closed: false };
@@ -207,4 +207,4 @@ export function lineOfEntity(record: Record): EntityLine | undefined {
 }
 
 /** Where a POINT stands: in the drawing's own coordinates, whatever its plane. */
-export const placeOfPoint = (record: Record): Point => pointOf(record, 10, 'place');
+export const placeOfPoint = (record: EntityRecord): Point => pointOf(record, 10, 'place');

@@ -10,7 +10,7 @@ export interface Group {
 }
 
 /** One entity: what it is, where in the file it stands, and its groups in order. */
-export interface Record {
+export interface EntityRecord {
   readonly type: string;
   readonly layer: string;
   /** Line of the file. */
@@ -22,11 +22,11 @@ export interface Record {
 
 export interface BlockRecord {
   readonly base: { readonly x: number; readonly y: number };
-  readonly records: readonly Record[];
+  readonly records: readonly EntityRecord[];
 }
 
 export interface DxfRecords {
-  readonly entities: readonly Record[];
+  readonly entities: readonly EntityRecord[];
   readonly blocks: ReadonlyMap<string, BlockRecord>;
   /** Kinds that hold no line to cut, or none that this reader knows, and how many of each. */
   readonly passedOver: ReadonlyMap<string, number>;
@@ -96,7 +96,7 @@ function cleaned(groups: readonly FileGroup[], passedOver: Map<string, number>):
 const isGroups = (value: unknown): value is readonly Group[] => Array.isArray(value);
 const isCorners = (value: unknown): value is readonly (readonly Group[])[] => Array.isArray(value);
 
-function recordOf(entity: Entity): Record {
+function recordOf(entity: Entity): EntityRecord {
   const groups = isGroups(entity['groups']) ? entity['groups'] : [];
   const layer = groups.find(({ code }) => code === 8)?.value;
   return {

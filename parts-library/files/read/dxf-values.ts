@@ -1,19 +1,24 @@
 // Numbers and points of an entity by their group codes, and the plane that it lies in.
 import type { Point } from '../../geometry/index.js';
 import { IDENTITY, stretch, type Affine } from './affine.js';
-import type { Group, Record } from './dxf-records.js';
+import type { Group, EntityRecord } from './dxf-records.js';
 import { DrawingProblem } from './problem.js';
 
+/** The first number of a group code; undefined where the entity has none. */
 export const numberOf = (groups: readonly Group[], code: number): number | undefined => {
   const value = groups.find((group) => group.code === code)?.value;
   return typeof value === 'number' && Number.isFinite(value) ? value : undefined;
 };
 
+/** All numbers of a group code, in their order. */
 export const numbersOf = (groups: readonly Group[], code: number): readonly number[] =>
   groups.flatMap((group) => (group.code === code && typeof group.value === 'number' ? [group.value] : []));
 
-/** @throws DrawingProblem when the entity lacks it */
-export function need(record: Record, code: number, what: string): number {
+/**
+ * A number that the entity cannot be without.
+ * @throws DrawingProblem that names it by `what`
+ */
+export function need(record: EntityRecord, code: number, what: string): number {
   const value = numberOf(record.groups, code);
   if (value === undefined)
     throw new DrawingProblem(
@@ -22,13 +27,14 @@ export function need(record: Record, code: number, what: string): number {
   return value;
 }
 
-export const pointOf = (record: Record, code: number, what: string): Point => ({
+/** A point by the code of its x; y stands ten codes higher. */
+export const pointOf = (record: EntityRecord, code: number, what: string): Point => ({
   x: need(record, code, what),
   y: need(record, code + 10, what),
 });
 
 /** Points that stand in a row, x and y each with their code. */
-export function pointsOf(record: Record, code: number): readonly Point[] {
+export function pointsOf(record: EntityRecord, code: number): readonly Point[] {
   const xs = numbersOf(record.groups, code);
   const ys = numbersOf(record.groups, code + 10);
   if (xs.length !== ys.length)

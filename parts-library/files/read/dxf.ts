@@ -3,7 +3,7 @@ import { after, IDENTITY, movePoint, shift, type Affine } from './affine.js';
 import { copiesOf } from './dxf-copies.js';
 import { lineOfEntity, placeOfPoint } from './dxf-entities.js';
 import { dxfSections } from './dxf-groups.js';
-import { dxfRecords, type DxfRecords, type Record } from './dxf-records.js';
+import { dxfRecords, type DxfRecords, type EntityRecord } from './dxf-records.js';
 import { READ_LIMITS } from './limits.js';
 import { movePiece, type Stroke } from './pieces.js';
 import { DrawingProblem } from './problem.js';
@@ -36,11 +36,11 @@ interface Lists {
 }
 
 /** Not on the model: paper space (group 67), or made invisible (group 60). */
-const isShown = ({ groups }: Record): boolean =>
+const isShown = ({ groups }: EntityRecord): boolean =>
   !groups.some(({ code, value }) => (code === 67 || code === 60) && value === 1);
 
 function layOut(
-  records: readonly Record[],
+  records: readonly EntityRecord[],
   move: Affine,
   layerOfBlock: string,
   inside: readonly string[],
@@ -75,7 +75,7 @@ function layOut(
 }
 
 function layOutBlock(
-  record: Record,
+  record: EntityRecord,
   move: Affine,
   layer: string,
   inside: readonly string[],
