@@ -192,7 +192,7 @@ export function pedalArmDimensions(_part: Part, p: PedalArm, { format }: DrawCon
             kind: 'leader',
             at: { x: (flap.left + flap.right) / 2, y: flap.fold },
             field: 'padAngle',
-            text: `${p.fold === 'slots' ? 'slots' : `score ${text(p.groove.mm)}`}, fold ${degreesText(p.padAngle.value)}, weld`,
+            text: `${p.fold === 'slots' ? 'slots' : `score ${text(p.groove.mm)}`}, fold ${p.mirrored === 'yes' ? 'down ' : ''}${degreesText(p.padAngle.value)}, weld`,
           },
         ] as const)),
     ...bends
