@@ -42,6 +42,8 @@ export {
 export type { IdlerQuestion, IdlerRun } from './idler.js';
 export { weldAngle, weldAngleSource } from './weld-tolerance.js';
 export type { WeldClass } from './weld-tolerance.js';
+export { reachDistance, reachSource, widestOpening } from './reach-through.js';
+export type { OpeningShape } from './reach-through.js';
 export { jointFriction, slipLoad } from './slip.js';
 export type { SlipLoad } from './slip.js';
 export { findGrade, listGrades } from './bolt-grades.js';
