@@ -26,6 +26,7 @@ import { ownOutlineAbout } from './own-outline/about.js';
 import { pedalBaseAbout } from './pedal-base/about.js';
 import { slotTabJointAbout } from './slot-tab-joint/about.js';
 import { tackJigAbout } from './tack-jig/about.js';
+import { chainGuardAbout } from './chain-guard/about.js';
 
 const ABOUTS: readonly About[] = [
   adapterPlateAbout,
@@ -54,6 +55,7 @@ const ABOUTS: readonly About[] = [
   pedalBaseAbout,
   slotTabJointAbout,
   tackJigAbout,
+  chainGuardAbout,
 ];
 
 /** What is said of every family, whether it is loaded or not. */

@@ -29,6 +29,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
   'pedal-base': async () => (await import('./pedal-base/index.js')).pedalBase,
   'slot-tab-joint': async () => (await import('./slot-tab-joint/index.js')).slotTabJoint,
   'tack-jig': async () => (await import('./tack-jig/index.js')).tackJig,
+  'chain-guard': async () => (await import('./chain-guard/index.js')).chainGuard,
 };
 
 const loaded = new Map<string, Family>();

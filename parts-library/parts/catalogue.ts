@@ -27,6 +27,7 @@ import { ownOutline } from './own-outline/index.js';
 import { pedalBase } from './pedal-base/index.js';
 import { slotTabJoint } from './slot-tab-joint/index.js';
 import { tackJig } from './tack-jig/index.js';
+import { chainGuard } from './chain-guard/index.js';
 import type { Family } from './family.js';
 
 const FAMILIES: readonly Family[] = [
@@ -56,6 +57,7 @@ const FAMILIES: readonly Family[] = [
   pedalBase,
   slotTabJoint,
   tackJig,
+  chainGuard,
 ];
 
 /** Every family that is loaded, in the order in which a list shows them. */
