@@ -66,7 +66,7 @@ describe('release', () => {
       'cut ⌀36, turn ⌀40 H7 (40 to 40.025)',
       'turn pilot ⌀150 f7 (149.917 to 149.957), 3 high',
       't 10, face both sides to 8',
-      'seats flat and parallel 0.03 mm',
+      'seats flat, parallel 0.03 mm',
       'runout 0.2 mm at most',
       'Bolts 8.8',
       'have a qualified person check it',

@@ -37,10 +37,11 @@ describe('release', () => {
     for (const words of [
       'cut ⌀52, turn ⌀56 H7 (56 to 56.03)',
       'turn spigot ⌀72 f7 (71.94 to 71.97), 4 high',
-      't 16, face 1 off each side',
-      'seats 10 apart, flat and parallel 0.03 mm',
-      'runout at ⌀330 rim 0.3 mm at most',
-      'M12x1.5 studs 10.9, 25 out',
+      't 16, face to 10 between seats',
+      'seats flat, parallel 0.03 mm',
+      'rim ⌀330: runout 0.3 mm at most',
+      '5 × ream ⌀14 for M12x1.5',
+      'studs 10.9, 25 out',
       'have a qualified person check it',
       'Hub-centric',
     ]) {

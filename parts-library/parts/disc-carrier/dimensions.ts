@@ -117,10 +117,10 @@ export function discCarrierDimensions(
     {
       id: 'flatness',
       kind: 'leader',
-      at: onCircle(r.disc.circle.diameter / 2 - r.disc.pattern.holeDiameter, directionOf(lobeAt)),
+      at: onCircle(r.outside.reach, directionOf(discBolts.at(-2) ?? MIDDLE)),
       field: 'flatness',
       order: next(),
-      text: `seats flat and parallel ${format.fine(p.flatness.mm)}`,
+      text: `seats flat, parallel ${format.fine(p.flatness.mm)}`,
     },
     {
       id: 'runout',

@@ -14,10 +14,17 @@ export const ringGhost = (
 /** Half the angle over which caliper and rim are shown, degrees: a caliper sits at one place. */
 const HALF_SECTOR = 24;
 
-function arcGhost(id: string, radius: number | undefined, label: string): readonly Ghost[] {
+/** An arc about the axle round a direction, degrees; none where its radius is not known. */
+export function arcGhost(
+  id: string,
+  radius: number | undefined,
+  label: string,
+  towards = 0,
+): readonly Ghost[] {
   if (radius === undefined) return [];
   const half = (HALF_SECTOR * Math.PI) / 180;
-  const [x, y] = [radius * Math.cos(half), radius * Math.sin(half)];
+  const middle = (towards * Math.PI) / 180;
+  const at = (radians: number) => ({ x: radius * Math.cos(radians), y: radius * Math.sin(radians) });
   return [
     {
       id,
@@ -26,8 +33,8 @@ function arcGhost(id: string, radius: number | undefined, label: string): readon
       shape: {
         path: {
           vertices: [
-            { x, y: -y, bulge: Math.tan(half / 2) },
-            { x, y, bulge: 0 },
+            { ...at(middle - half), bulge: Math.tan(half / 2) },
+            { ...at(middle + half), bulge: 0 },
           ],
         },
       },

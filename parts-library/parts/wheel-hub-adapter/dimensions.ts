@@ -5,7 +5,7 @@ import type { DrawContext } from '../family.js';
 import { fitText } from '../shared/machined-words.js';
 import { circleDimensions, patternCallOut, withinText } from '../shared/pattern-dimensions.js';
 import type { WheelHubAdapter } from './parameters.js';
-import { resolveHubAdapter } from './resolve.js';
+import { resolveHubAdapter, RIM_AT, shownRim } from './resolve.js';
 
 const MIDDLE: Point = { x: 0, y: 0 };
 
@@ -24,13 +24,14 @@ export function wheelHubAdapterDimensions(
   const r = answer.value;
   const { format } = context;
   const text = format.bare;
+  const rim = shownRim(p, r);
   let order = 0;
   const next = (): number => (order += 1);
-  const { count, thread } = r.wheel.pattern;
+  const { count, thread, holes } = r.wheel.pattern;
   const studHole =
     p.studs === 'pressed'
-      ? `${count} × ream ⌀${text(r.wheel.size.diameter)}, ${thread.name} studs ${p.studGrade}, ${text(p.studLength.mm)} out`
-      : `${patternCallOut(r.wheel, context)}, studs ${p.studGrade}, ${text(p.studLength.mm)} out`;
+      ? `${count} × ream ⌀${text(r.wheel.size.diameter)} for ${thread.name}`
+      : patternCallOut(r.wheel, context);
   return [
     ...circleDimensions(r.hub, context, next),
     {
@@ -54,17 +55,25 @@ export function wheelHubAdapterDimensions(
     {
       id: 'pattern2.holes',
       kind: 'leader',
-      at: r.wheel.pattern.holes[1]?.at ?? MIDDLE,
+      at: holes[1]?.at ?? MIDDLE,
       field: 'pattern2.bolt',
       order: next(),
       text: studHole,
+    },
+    {
+      id: 'studs',
+      kind: 'leader',
+      at: holes.at(-1)?.at ?? MIDDLE,
+      field: 'studLength',
+      order: next(),
+      text: `studs ${p.studGrade}, ${text(p.studLength.mm)} out`,
     },
     ...(p.wheelPilot === 'spigot'
       ? [
           {
             id: 'spigot',
             kind: 'leader' as const,
-            at: onCircle(p.pattern2.boltedBore.mm / 2, 235),
+            at: onCircle(p.pattern2.boltedBore.mm / 2, 215),
             field: 'pattern2.boltedBore',
             order: next(),
             text: `turn spigot ${fitText(p.pattern2.boltedBore.mm, p.spigotFit, format)}, ${text(p.spigot.mm)} high`,
@@ -86,23 +95,23 @@ export function wheelHubAdapterDimensions(
       at: onCircle(r.reach, -60),
       field: 'thickness',
       order: next(),
-      text: `t ${withinText(context, p.thickness.mm, p.thickness.plusMinus)}, face ${text(p.faceAllowance.mm)} off each side`,
+      text: `t ${withinText(context, p.thickness.mm, p.thickness.plusMinus)}, face to ${text(r.flange)} between seats`,
     },
     {
       id: 'flatness',
       kind: 'leader',
-      at: onCircle((p.hubPilot.mm / 2 + r.reach) / 2, 30),
+      at: onCircle(r.reach, 30),
       field: 'flatness',
       order: next(),
-      text: `seats ${text(r.flange)} apart, flat and parallel ${format.fine(p.flatness.mm)}`,
+      text: `seats flat, parallel ${format.fine(p.flatness.mm)}`,
     },
     {
       id: 'runout',
       kind: 'leader',
-      at: onCircle(r.reach, 160),
+      at: rim === undefined ? onCircle(r.reach, 160) : onCircle(rim, RIM_AT),
       field: 'runout',
       order: next(),
-      text: `runout at ⌀${text(p.wheel.mm)} rim ${format.fine(p.runout.mm)} at most`,
+      text: `rim ⌀${text(p.wheel.mm)}: runout ${format.fine(p.runout.mm)} at most`,
     },
   ];
 }

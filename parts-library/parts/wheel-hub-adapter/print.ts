@@ -6,10 +6,10 @@ import type { DrawContext } from '../family.js';
 import { blankSteps, fitText, machinedHoleSteps, provingSteps } from '../shared/machined-words.js';
 import { patternDerived } from '../shared/pattern-derived.js';
 import { patternGhosts } from '../shared/pattern-ghosts.js';
-import { ringGhost, roomGhosts } from '../shared/wheel-ghosts.js';
+import { arcGhost, ringGhost, roomGhosts } from '../shared/wheel-ghosts.js';
 import { studText } from './orders.js';
 import type { WheelHubAdapter } from './parameters.js';
-import { resolveHubAdapter } from './resolve.js';
+import { resolveHubAdapter, RIM_AT, shownRim } from './resolve.js';
 
 export function wheelHubAdapterDerived(
   _part: Part,
@@ -90,6 +90,7 @@ export function wheelHubAdapterGhosts(_part: Part, p: WheelHubAdapter, facts: Fa
       p.wheelPad === undefined ? undefined : p.wheelPad.mm / 2,
       'wheel’s mounting face',
     ),
+    ...arcGhost('wheel.rim', shownRim(p, r), 'wheel’s rim', RIM_AT),
     ...roomGhosts(p),
   ];
 }

@@ -149,6 +149,18 @@ function resolveFresh(p: WheelHubAdapter): AdapterAnswer {
   };
 }
 
+/** The rim is shown beside the adapter unless it is so large that the adapter would shrink to a dot, in reaches. */
+const FARTHEST_RIM = 2.5;
+
+/** Direction in which the rim is shown, degrees: away from the caliper's arcs, between the dimensions. */
+export const RIM_AT = 45;
+
+/** Radius at which the rim stands on the print, mm; undefined where it is too far out. */
+export function shownRim(p: WheelHubAdapter, { reach }: ResolvedAdapter): number | undefined {
+  const radius = p.wheel.mm / 2;
+  return radius > reach && radius <= FARTHEST_RIM * reach ? radius : undefined;
+}
+
 const resolved = new WeakMap<WheelHubAdapter, AdapterAnswer>();
 
 /** Resolves parameters; the same parameters object is resolved once, since every stage asks for it. */
