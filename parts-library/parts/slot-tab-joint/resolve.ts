@@ -6,7 +6,7 @@ import type { SlotTabJoint } from './parameters.js';
 import { slottedPlate } from './slotted.js';
 import { tabbedPlate } from './tabbed.js';
 
-export interface ResolvedJoint {
+interface ResolvedJoint {
   readonly joint: Joint;
   readonly features: readonly Feature[];
 }

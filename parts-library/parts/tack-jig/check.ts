@@ -29,7 +29,7 @@ const DEGREES = 180 / Math.PI;
  * How far a leg may stand off its angle: a stop leans by its clearance and stands where the cut put it, both over the
  * distance between the two stops of the leg; a square by the tolerance of its edge over its length. Both legs add.
  */
-export function angleError(
+function angleError(
   p: TackJig,
   r: ResolvedJig,
   facts: Facts,

@@ -14,7 +14,7 @@ import type { TackJig } from './parameters.js';
 import { resolveJig } from './resolve.js';
 
 /** Distance across the corner between marks on both outer sides, by the law of cosines, mm. */
-export const diagonalOf = (a: number, b: number, degrees: number): number =>
+const diagonalOf = (a: number, b: number, degrees: number): number =>
   Math.sqrt(a * a + b * b - 2 * a * b * Math.cos((degrees * Math.PI) / 180));
 
 /** A stop stands two thirds of the tube's height over the bed. */

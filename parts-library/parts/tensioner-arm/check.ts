@@ -30,7 +30,7 @@ import type { TensionerArm } from './parameters.js';
 import { areAlike, resolveArm, type ResolvedArm } from './resolve.js';
 
 /** Force of the chain on the idler at the end of the swing, where it is wrapped most, N. */
-export const idlerLoad = (p: TensionerArm, { travel }: ResolvedArm): number | undefined =>
+const idlerLoad = (p: TensionerArm, { travel }: ResolvedArm): number | undefined =>
   p.pull === undefined
     ? undefined
     : idlerForce(p.pull.value, Math.max(travel.start.wrapDegrees, travel.end.wrapDegrees));
