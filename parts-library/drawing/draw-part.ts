@@ -61,7 +61,11 @@ export function makeDesk(
   for (const { x, y, radius } of scene.welds) {
     addPieces(grid, [{ kind: 'arc', x, y, radius, start: 0, sweep: 2 * Math.PI }], placing, GHOST);
   }
-  for (const { x, y } of scene.marks) {
+  for (const { x, y, radius } of scene.marks) {
+    // The hole that will be drilled there is drawn too.
+    if (radius > 0) {
+      addPieces(grid, [{ kind: 'arc', x, y, radius, start: 0, sweep: 2 * Math.PI }], placing, SOLID);
+    }
     const cross = crossPieces(
       placing.x + x * placing.scale,
       placing.y + y * placing.scale,
