@@ -57,6 +57,11 @@ describe('bolts of the housing', () => {
   });
 });
 
+test('an inch job starts from the same plate', () => {
+  const { value } = run({}, 'in');
+  expect(value?.derived.find(({ id }) => id === 'circle')?.value.amount).toBeCloseTo(130.107, 2);
+});
+
 describe('opening and seat', () => {
   test('the opening clears the collar by a millimetre at its small limit', () => {
     // ISO 9013 class 2, 6 mm plate, 35 to 125 mm: ±0.9 (published): (44 − 38 − 0.9)/2 = 2.55.

@@ -78,6 +78,11 @@ describe('outside and openings', () => {
   });
 });
 
+test('an inch job starts from the same plate', () => {
+  const { value } = run({}, 'in');
+  expect(value?.derived.find(({ id }) => id === 'motor')?.value.amount).toBeCloseTo(110, 9);
+});
+
 describe('slots', () => {
   test('a slot is as wide as the clearance hole and as long as its travel more', () => {
     // ISO 273 normal for M10 is 11 (published); 11 × 24 + π 5.5².

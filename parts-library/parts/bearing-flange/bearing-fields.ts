@@ -38,7 +38,7 @@ export function housingFields(f: FieldKit) {
       min: SMALLEST_CIRCLE,
       max: LARGEST_CIRCLE,
       suggestions: ['adjacent', 'across', 'near-edges', 'circle'],
-      default: 'adjacent 92',
+      default: 'adjacent 92 mm',
       appliesWhen: flanged,
     }),
     clocking: f.angle.given({

@@ -83,7 +83,7 @@ export function holePatternFields(f: FieldKit) {
       group,
       min: SMALLEST_CIRCLE,
       max: LARGEST_CIRCLE,
-      default: 'circle 160',
+      default: 'circle 160 mm',
       appliesWhen: circle,
     }),
     clocking: f.angle.given({

@@ -77,7 +77,7 @@ export function motorFields(f: FieldKit) {
       group,
       min: SMALLEST_CIRCLE,
       max: LARGEST_CIRCLE,
-      default: 'circle 110',
+      default: 'circle 110 mm',
       appliesWhen: there,
     }),
     motorClocking: f.angle.given({
