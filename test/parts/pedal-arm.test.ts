@@ -170,7 +170,7 @@ describe('bends', () => {
       fold: 'scored',
       pad: 'folded',
     } as const;
-    const directions = (given: object) =>
+    const directions = (given: Readonly<Record<string, unknown>>) =>
       partOf(given)
         .features.filter(isLine)
         .flatMap(({ bend }) => (bend === undefined ? [] : [bend.direction]));
