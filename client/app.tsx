@@ -5,7 +5,7 @@ import { DrawingArea } from './drawing/drawing-area.js';
 import { PlainList } from './list/plain-list.js';
 import { Notes } from './notes/notes.js';
 import { Rail } from './rail/rail.js';
-import { Conflict } from './sheet/conflict.js';
+import { ConflictOnDemand } from './sheet/conflict-on-demand.js';
 import { Empty } from './sheet/empty.js';
 import { TitleBlock } from './sheet/title-block.js';
 import { Zones } from './sheet/zones.js';
@@ -62,7 +62,7 @@ export function App({ bench }: { readonly bench: Bench }) {
         <Rail />
         <main class="sheet" aria-label={label}>
           <Zones />
-          <Conflict />
+          <ConflictOnDemand />
           {drive ? <DriveOnDemand /> : row === undefined ? <Empty /> : <Print key={row.id} />}
         </main>
       </div>

@@ -4,7 +4,6 @@ import { startingShop, type ShopFacts } from '../parts-library/job/index.js';
 import { loadKits } from '../parts-library/kits/index.js';
 import { loadFamilies } from '../parts-library/parts/index.js';
 import { App } from './app.js';
-import { FirstJob } from './sheet/first-job.js';
 import { loadJob, loadLastJob, loadShop, makeDemoJob, makeJob, putJob, type Loaded } from './state/api.js';
 import { createBench } from './state/bench.js';
 import { renderInNextFrame } from './state/next-frame.js';
@@ -31,6 +30,7 @@ async function open(loaded: Loaded, shop: ShopFacts): Promise<void> {
   if (loaded.kind === 'none') {
     const make = (made: Promise<Loaded>): void => void made.then((job) => open(job, shop));
     const { jobId } = route.value;
+    const { FirstJob } = await import('./sheet/first-job.js');
     show(
       <FirstJob
         says={jobId === undefined ? 'No job yet' : `There is no job "${jobId}" here`}

@@ -4,7 +4,7 @@ import { effect, useComputed } from '@preact/signals';
 import { useBench } from '../state/bench-context.js';
 import { steadyList } from '../state/steady.js';
 import { EntryOnDrawing } from './entry-on-drawing.js';
-import { MeasuringCard } from './measuring-card.js';
+import { CardOnDemand } from './card-on-demand.js';
 import { createPainter } from './painter.js';
 import { dimensionsOf, freeCorner, placesOf, type Place } from './places.js';
 
@@ -105,7 +105,7 @@ export function DrawingArea() {
         <EntryOnDrawing key={place.field} place={place} />
       ))}
       <StateStrip />
-      <MeasuringCard corner={corner.value} />
+      <CardOnDemand corner={corner.value} />
     </section>
   );
 }

@@ -5,7 +5,6 @@ import { download, makeFile, openStops, type FileChoice } from '../state/files.j
 import type { NumberedNote } from '../state/print.js';
 import { useBench } from '../state/bench-context.js';
 import { understoodOf } from '../state/turn-unit.js';
-import { writeCommand } from './command-line.js';
 
 /** `1 to 3` or `1, 4`. */
 function numbersOf(notes: readonly NumberedNote[]): string {
@@ -58,6 +57,8 @@ function CopyCommand() {
     const row = bench.row.value;
     const family = bench.family.value;
     if (row === undefined || family === undefined) return;
+    // Fetched when it is wanted: few copy the command.
+    const { writeCommand } = await import('./command-line.js');
     const command = writeCommand({
       family,
       row,
