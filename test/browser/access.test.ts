@@ -100,7 +100,8 @@ describe.skipIf(typeof browser === 'string')('a page for everybody', () => {
     const scripts: Promise<readonly [name: string, bytes: number]>[] = [];
     page.on('response', (response) => {
       const name = new URL(response.url()).pathname;
-      if (name.endsWith('.js')) scripts.push(response.body().then((body) => [name, gzipSync(body, { level: 9 }).length]));
+      if (name.endsWith('.js'))
+        scripts.push(response.body().then((body) => [name, gzipSync(body, { level: 9 }).length]));
     });
     await page.goto(bench.address);
     await page.locator('.canvas svg path').first().waitFor();
