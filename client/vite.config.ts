@@ -2,13 +2,16 @@
 import { preact } from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 
-/** The page fetches the code of a family or a kit when a job first needs it. */
-const cataloguesOnDemand: Plugin = {
-  name: 'catalogues-on-demand',
+/** The page fetches the code of a family or a kit when a job first needs it, and the kerf's engine after the drawing. */
+const codeOnDemand: Plugin = {
+  name: 'code-on-demand',
   enforce: 'pre',
-  resolveId(source, importer) {
-    return source === './catalogue.js' && /\/parts-library\/(parts|kits)\/index\.ts$/.test(importer ?? '')
-      ? this.resolve('./catalogue-on-demand.js', importer)
+  resolveId(source, importer = '') {
+    if (source === './catalogue.js' && /\/parts-library\/(parts|kits)\/index\.ts$/.test(importer))
+      return this.resolve('./catalogue-on-demand.js', importer);
+    const name = /^(\.\/(?:offset\/)?engine)\.js$/.exec(source)?.[1];
+    return name !== undefined && importer.includes('/parts-library/geometry/')
+      ? this.resolve(`${name}-on-demand.js`, importer)
       : undefined;
   },
 };
@@ -16,7 +19,7 @@ const cataloguesOnDemand: Plugin = {
 export default defineConfig({
   root: import.meta.dirname,
   base: './',
-  plugins: [cataloguesOnDemand, preact()],
+  plugins: [codeOnDemand, preact()],
   // makerjs is CommonJS; the development server has to convert it before the first part is drawn.
   optimizeDeps: { include: ['makerjs', 'clipper-lib'] },
   build: {

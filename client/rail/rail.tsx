@@ -95,10 +95,20 @@ function Units() {
   const { unit } = bench.edits.job.value;
   return (
     <div class="pair" role="group" aria-label="Unit of the job">
-      <button type="button" aria-pressed={unit === 'mm'} onClick={() => bench.setUnit('mm')}>
+      <button
+        type="button"
+        aria-pressed={unit === 'mm'}
+        disabled={!bench.ready.value}
+        onClick={() => bench.setUnit('mm')}
+      >
         mm
       </button>
-      <button type="button" aria-pressed={unit === 'in'} onClick={() => bench.setUnit('in')}>
+      <button
+        type="button"
+        aria-pressed={unit === 'in'}
+        disabled={!bench.ready.value}
+        onClick={() => bench.setUnit('in')}
+      >
         in
       </button>
     </div>

@@ -158,10 +158,22 @@ export function Downloads() {
           kind="finished"
           formats={['dxf', 'svg']}
           take={take}
-          disabled={withheld}
+          disabled={withheld || !bench.ready.value}
         />
-        <Kind title="Cut path" kind="cut" formats={['dxf', 'svg']} take={take} disabled={withheld} />
-        <Kind title="Print" kind="print" formats={['svg']} take={take} disabled={withheld} />
+        <Kind
+          title="Cut path"
+          kind="cut"
+          formats={['dxf', 'svg']}
+          take={take}
+          disabled={withheld || !bench.ready.value}
+        />
+        <Kind
+          title="Print"
+          kind="print"
+          formats={['svg']}
+          take={take}
+          disabled={withheld || !bench.ready.value}
+        />
       </div>
       {withheld ? <Withheld broken={broken} stops={stops} /> : <Options form={form} />}
       <p class="heard-only" role="status">

@@ -53,6 +53,8 @@ export interface Bench {
   readonly cut: Cut;
   readonly kit: KitOnScreen;
   readonly families: readonly About[];
+  /** Whether everything that the job needs beyond its first drawing is loaded. */
+  readonly ready: ReadonlySignal<boolean>;
   readonly row: ReadonlySignal<Row | undefined>;
   readonly family: ReadonlySignal<Family | undefined>;
   /** What is on screen in place of the part's print. */
@@ -98,22 +100,37 @@ export interface BenchStart {
   readonly route: ReadonlySignal<Route>;
   /** Shows another part. */
   readonly go: (fragment: string) => void;
+  /** Turns true when the job's other families and the kerf's engine are loaded; they are at once when left out. */
+  readonly ready?: ReadonlySignal<boolean>;
 }
 
 /** Findings about the cut name this instead of a parameter. */
 const CUT = 'process';
 
 /** Everything that the page shows and does for one job. */
-export function createBench({ job: start, tag, put, shop, route, go }: BenchStart): Bench {
+export function createBench({
+  job: start,
+  tag,
+  put,
+  shop,
+  route,
+  go,
+  ready = signal(true),
+}: BenchStart): Bench {
   const edits = createEdits(start);
   const saver = createSaver(edits.job, tag, put);
   const { job } = edits;
   const row = computed(() => job.value.rows.find(({ id }) => id === route.value.rowId) ?? job.value.rows[0]);
-  const family = computed(() => (row.value === undefined ? undefined : findFamily(row.value.family)));
+  const family = computed(() => {
+    const id = row.value?.family;
+    const found = id === undefined ? undefined : findFamily(id);
+    // One that is still being fetched is looked up again when it is there.
+    return found ?? (ready.value && id !== undefined ? findFamily(id) : undefined);
+  });
   const lastReading = createLastReading();
   const entries = createEntries({ edits, row, family, shop, lastReading });
   const focus = signal<Focus | undefined>(undefined);
-  const print = createPrint({ job, row, family, entries, shop, lastReading });
+  const print = createPrint({ job, row, family, entries, shop, lastReading, ready });
 
   const views = new Map<string, ReadonlySignal<FieldView | undefined>>();
   const fieldOf = (path: string | undefined): Field | undefined =>
@@ -167,8 +184,9 @@ export function createBench({ job: start, tag, put, shop, route, go }: BenchStar
     saver,
     print,
     cut: createCut({ edits, row, good: print.good, shop }),
-    kit: createKit({ edits, row, shop, go }),
+    kit: createKit({ edits, row, shop, go, ready }),
     families: listAbouts(),
+    ready,
     row,
     family,
     beside: computed(() => route.value.beside),

@@ -56,8 +56,9 @@ export function createKit(from: {
   readonly row: ReadonlySignal<Row | undefined>;
   readonly shop: ShopFacts;
   readonly go: (fragment: string) => void;
+  readonly ready: ReadonlySignal<boolean>;
 }): KitOnScreen {
-  const { edits, row, shop, go } = from;
+  const { edits, row, shop, go, ready } = from;
   const { job } = edits;
   const drafts = signal<Readonly<Record<string, string>>>({});
   const problems = signal<Readonly<Record<string, string>>>({});
@@ -102,7 +103,7 @@ export function createKit(from: {
     findings: steady(() => {
       const now = job.value;
       const id = use.value?.id;
-      if (id === undefined) return [];
+      if (id === undefined || !ready.value) return [];
       const rows = now.rows.filter(({ kitId }) => kitId === id);
       const runs = new Map(rows.map((one) => [one.id, runOf(now, one)]));
       return kitFindings(now, id, runs).filter(({ level }) => level !== 'pass');

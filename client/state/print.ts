@@ -121,23 +121,25 @@ export function createPrint(from: {
   readonly entries: Entries;
   readonly shop: ShopFacts;
   readonly lastReading: LastReading;
+  /** Whether everything that the job needs beyond its first drawing is loaded. */
+  readonly ready: ReadonlySignal<boolean>;
 }): Print {
-  const { job, row, family, entries, shop, lastReading } = from;
+  const { job, row, family, entries, shop, lastReading, ready } = from;
   const room = signal<Room>({ width: 0, height: 0 });
   const unit = computed(() => job.value.unit);
   const choices = computed(() => job.value.choices);
 
   const sketch = computed(() => {
     const current = row.value;
-    return current === undefined
-      ? undefined
-      : sketchRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop, lastReading);
+    // A family that is still being fetched has nothing to draw yet; one that there is not says so.
+    if (current === undefined || (family.value === undefined && !ready.value)) return undefined;
+    return sketchRow({ ...job.peek(), unit: unit.value, choices: choices.value }, current, shop, lastReading);
   });
 
   // The drawing follows every keystroke; the cut and all words about it come with the next picture.
   const followed = followInNextFrame(sketch);
   const whole = computed(() =>
-    followed.value.value === undefined ? undefined : finish(followed.value.value),
+    followed.value.value === undefined || !ready.value ? undefined : finish(followed.value.value),
   );
   const run = computed(() => whole.value?.run);
 

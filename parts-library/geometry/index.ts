@@ -77,6 +77,7 @@ export {
   packedStride,
   type PackedContours,
 } from './pack.js';
+export { loadPolygonEngine } from './offset/engine.js';
 export { offsetContour } from './offset/offset-contour.js';
 export type { OffsetOptions } from './offset/offset-group.js';
 export type { Join } from './offset/carriers.js';

@@ -9,7 +9,7 @@ import { createDemoJob, startingShop } from '../../parts-library/job/index.js';
 const computedWith = { library: '0', chartVersion: '0', shopRevision: 0, seed: 1, lanes: 1, iterations: 0 };
 
 /** A bench on the demo job's adapter: 5 holes adjacent 55.84 ±0.1, hub 57.15, outside 130, 6 mm S275. */
-function openBench(): Bench {
+function openBench(ready = signal(true)): Bench {
   const job = createDemoJob(computedWith);
   const route = signal(readRoute(writeRoute(job.id, 'sprocket-adapter')));
   const bench = createBench({
@@ -18,6 +18,7 @@ function openBench(): Bench {
     put: async () => ({ kind: 'saved', tag: '"1"' }),
     shop: startingShop,
     route,
+    ready,
     go: (fragment) => {
       route.value = readRoute(fragment);
     },
@@ -218,6 +219,20 @@ describe('how the plate is cut', () => {
       'accepted is',
     );
     expect(bench.edits.job.value.choices.process).toEqual([]);
+    bench.stop();
+  });
+});
+
+describe('before everything is loaded', () => {
+  it('the part is drawn; its cut, the words about it and the change of unit wait', () => {
+    const ready = signal(false);
+    const bench = openBench(ready);
+    expect(bench.print.drawing.value).toBeDefined();
+    expect(bench.print.run.value).toBeUndefined();
+    expect(bench.print.title.value).toBeUndefined();
+    ready.value = true;
+    expect(bench.print.good.value?.value?.figures.pierces).toBeGreaterThan(0);
+    expect(bench.print.title.value?.cutLength).toContain('mm');
     bench.stop();
   });
 });

@@ -1,6 +1,8 @@
 // The polygon engine behind one function: which parts of a tangle of offset polygons bound the result.
 // Nothing else in the project knows which engine it is; it only settles topology and its coordinates are never kept.
-import ClipperLib from 'clipper-lib';
+import type ClipperLib from 'clipper-lib';
+import { GeometryError } from '../errors.js';
+import { polygonEngine } from './engine.js';
 
 /** Whole-number coordinates x0, y0, x1, y1, ... of a closed polygon. */
 export type WholePolygon = Float64Array;
@@ -14,18 +16,23 @@ export const largestWhole = 33_000_000;
  * Corners that survive keep their exact coordinates; new ones are rounded crossings.
  */
 export function inflate(loops: readonly WholePolygon[], sense: 'positive' | 'negative'): WholePolygon[] {
-  const clipper = new ClipperLib.Clipper();
+  const engine = polygonEngine();
+  if (engine === undefined) {
+    throw new GeometryError(
+      'The kerf cannot be worked out yet: its engine is still being fetched. Try again.',
+    );
+  }
+  const clipper = new engine.Clipper();
   clipper.PreserveCollinear = true;
   clipper.ReverseSolution = sense === 'negative';
   for (const loop of loops) {
     const path: ClipperLib.IntPoint[] = [];
     for (let i = 0; i + 1 < loop.length; i += 2) path.push({ X: Number(loop[i]), Y: Number(loop[i + 1]) });
-    clipper.AddPath(path, ClipperLib.PolyType.ptSubject, true);
+    clipper.AddPath(path, engine.PolyType.ptSubject, true);
   }
-  const fill =
-    sense === 'positive' ? ClipperLib.PolyFillType.pftPositive : ClipperLib.PolyFillType.pftNegative;
+  const fill = sense === 'positive' ? engine.PolyFillType.pftPositive : engine.PolyFillType.pftNegative;
   const solution: ClipperLib.Paths = [];
-  clipper.Execute(ClipperLib.ClipType.ctUnion, solution, fill, fill);
+  clipper.Execute(engine.ClipType.ctUnion, solution, fill, fill);
   return solution.map((path) => {
     const polygon = new Float64Array(path.length * 2);
     path.forEach((point, i) => {
