@@ -29,18 +29,27 @@ const gives = (family: Family, values: Values): boolean =>
     .value !== undefined;
 
 /**
- * Parameters of a family at a multiple of its start's size: all lengths at once where that gives a part, else as many
- * as do.
+ * Fields at a multiple of their start's size: all lengths at once where that gives something, else as many as do,
+ * taken one after the other.
+ * @param works whether a set of values gives something
  */
-export function sizedParameters(family: Family, factor: number): Values {
-  const wanted = family.fields.flatMap((field) => {
+export function sizedFields(
+  fields: readonly Field[],
+  factor: number,
+  works: (values: Values) => boolean,
+): Values {
+  const wanted = fields.flatMap((field) => {
     const value = sized(field, factor);
     return value === undefined ? [] : [[field.path, value] as const];
   });
   const all: Values = Object.fromEntries(wanted);
-  if (gives(family, all)) return all;
+  if (works(all)) return all;
   return wanted.reduce<Values>((values, [path, value]) => {
     const tried = { ...values, [path]: value };
-    return gives(family, tried) ? tried : values;
+    return works(tried) ? tried : values;
   }, {});
 }
+
+/** Parameters of a family at a multiple of its start's size. */
+export const sizedParameters = (family: Family, factor: number): Values =>
+  sizedFields(family.fields, factor, (values) => gives(family, values));
