@@ -123,7 +123,7 @@ describe.skipIf(typeof browser === 'string')('a page for everybody', () => {
         .filter(({ startTime }) => startTime <= (drawn?.startTime ?? Number.POSITIVE_INFINITY))
         .map(({ name }) => name);
     });
-    const bytes = (await Promise.all(early.map((name) => sizes.get(name) ?? 0))).reduce(
+    const bytes = (await Promise.all(early.map((name) => sizes.get(name) ?? Promise.resolve(0)))).reduce(
       (sum, size) => sum + size,
       0,
     );
