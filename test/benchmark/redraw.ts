@@ -6,8 +6,8 @@ import { continueRun, startingShop, startRun } from '../../parts-library/job/ind
 import { listFamilies, type Family } from '../../parts-library/parts/index.js';
 import { sizedParameters, type Values } from '../parts/sized-parameters.js';
 
-const WARM_UP = 60;
-const RUNS = 120;
+const WARM_UP = 300;
+const RUNS = 300;
 const BASELINE = 'adapter-plate';
 /** A large part of its kind is three times as large as its start. */
 const LARGEST = 3;
