@@ -38,3 +38,22 @@ export function finding(parameters: Readonly<Record<string, unknown>>, code: str
   if (found === undefined) throw new Error(`No finding "${code}".`);
   return found;
 }
+
+/** Lengths worded as plainly as can be. */
+export const format = {
+  unit: 'mm',
+  length: (mm: number) => `${mm} mm`,
+  bare: String,
+  fine: String,
+  lengthWithin: String,
+  force: String,
+  torque: String,
+  stress: String,
+} as const;
+
+/** The adapter drawn alone, without checks and plan. */
+export const draw = (parameters: Readonly<Record<string, unknown>>, unit: 'mm' | 'in' = 'mm') => {
+  const drawn = read(parameters, unit).draw({ format });
+  if (drawn.value === undefined) throw new Error(drawn.findings.map(({ says }) => says).join());
+  return drawn.value;
+};
